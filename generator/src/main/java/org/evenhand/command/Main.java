@@ -1,0 +1,11 @@
+package org.evenhand.command;
+
+/** Where the program starts. */
+public final class Main {
+
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.exit(2);
+    }
+}
