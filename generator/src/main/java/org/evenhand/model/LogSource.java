@@ -1,0 +1,18 @@
+package org.evenhand.model;
+
+import java.util.Map;
+
+/**
+ * Where the time series of a run lies, and how to read it.
+ *
+ * @param file relative to the results folder
+ * @param columns by the name in the method; empty if the headers are the method's own
+ * @param separator between fields
+ * @param decimal the decimal marker
+ */
+public record LogSource(String file, Map<String, ColumnMapping> columns, char separator, char decimal) {
+
+    public LogSource {
+        columns = Map.copyOf(columns);
+    }
+}

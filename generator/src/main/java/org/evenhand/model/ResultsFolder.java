@@ -1,0 +1,37 @@
+package org.evenhand.model;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+
+/**
+ * All that a results folder says.
+ *
+ * @param publication absent if it could not be read, in which case nothing can be published
+ * @param items by id
+ * @param instruments by id
+ * @param methods by id
+ * @param studies by id, those that could be read
+ * @param broken studies that could not be read, in whole or in part
+ * @param findings what was wrong with the files, sorted
+ */
+public record ResultsFolder(
+        Optional<Publication> publication,
+        SortedMap<String, Item> items,
+        SortedMap<String, Instrument> instruments,
+        SortedMap<String, Method> methods,
+        SortedMap<String, Study> studies,
+        SortedSet<String> broken,
+        List<Finding> findings) {
+
+    public ResultsFolder {
+        items = Collections.unmodifiableSortedMap(items);
+        instruments = Collections.unmodifiableSortedMap(instruments);
+        methods = Collections.unmodifiableSortedMap(methods);
+        studies = Collections.unmodifiableSortedMap(studies);
+        broken = Collections.unmodifiableSortedSet(broken);
+        findings = List.copyOf(findings);
+    }
+}
