@@ -1,0 +1,127 @@
+package org.evenhand.read;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.evenhand.model.Place;
+
+/** Turns the bytes of a structured file into text, and refuses what is none or means to deceive. */
+final class SourceText {
+
+    private SourceText() {}
+
+    /** @throws UnreadableException if there is no file, it is too large, or it is not text in UTF-8 */
+    static String read(Path root, String file, Limits limits) throws UnreadableException {
+        byte[] bytes;
+        try {
+            Path path = root.resolve(file);
+            long size = Files.size(path);
+            if (size > limits.fileBytes()) {
+                throw new UnreadableException(
+                        Rules.SIZE_LIMIT,
+                        Place.of(file),
+                        "the file has " + size + " bytes; up to " + limits.fileBytes() + " are read",
+                        "split it, or move long series into a log");
+            }
+            bytes = Files.readAllBytes(path);
+        } catch (NoSuchFileException e) {
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    Place.of(file),
+                    "there is no such file",
+                    "check the name, capitals included");
+        } catch (IOException e) {
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    Place.of(file),
+                    "the file cannot be read",
+                    "check that it is a file and that you may read it");
+        }
+        return decode(file, bytes);
+    }
+
+    private static String decode(String file, byte[] bytes) throws UnreadableException {
+        int start = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF
+                ? 3
+                : 0;
+        ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+        out.flip();
+        if (result.isError()) {
+            Place place = placeAtEnd(file, out);
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    place,
+                    "this is not text in UTF-8",
+                    "if it is a text, save it as UTF-8; if it is not, it does not belong here");
+        }
+        int nul = indexOfControl(out);
+        if (nul >= 0) {
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    placeAtEnd(file, CharBuffer.wrap(out, 0, nul)),
+                    String.format(Locale.ROOT, "the control character U+%04X stands here: this is no text file", (int)
+                            out.charAt(nul)),
+                    "if it is a text, save it as plain text; if it is not, it does not belong here");
+        }
+        return out.toString().replace("\r\n", "\n").replace('\r', '\n');
+    }
+
+    private static int indexOfControl(CharSequence text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\n' && c != '\r' && c != '\t') {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Reports characters that make a text look other than it reads. */
+    static void reportDeceptive(String file, String text, Faults faults) {
+        int line = 1;
+        int lineStart = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\n') {
+                line++;
+                lineStart = i + 1;
+            } else if (isDirectional(c)) {
+                faults.add(
+                        Rules.TEXT_DECEPTIVE,
+                        new Place(file, line, i - lineStart + 1, 1),
+                        String.format(
+                                Locale.ROOT,
+                                "the invisible character U+%04X changes the order in which the text is seen",
+                                (int) c),
+                        "delete it");
+            }
+        }
+    }
+
+    /** The embeddings, overrides and isolates of UAX #9. */
+    private static boolean isDirectional(char c) {
+        return (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
+    }
+
+    private static Place placeAtEnd(String file, CharSequence text) {
+        int line = 1;
+        int column = 1;
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) == '\n') {
+                line++;
+                column = 1;
+            } else {
+                column++;
+            }
+        }
+        return new Place(file, line, column, 1);
+    }
+}

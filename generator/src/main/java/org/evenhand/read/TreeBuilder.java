@@ -1,0 +1,122 @@
+package org.evenhand.read;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.evenhand.model.Place;
+
+/** Puts the events of a parser together to a tree, within limits, and finds keys that are written twice. */
+final class TreeBuilder {
+
+    private final Limits limits;
+    private final Faults faults;
+    private final Deque<Open> open = new ArrayDeque<>();
+    private Node root;
+    private int nodes;
+
+    TreeBuilder(Limits limits, Faults faults) {
+        this.limits = limits;
+        this.faults = faults;
+    }
+
+    void startMapping(Place place) throws UnreadableException {
+        push(new Open(place, true));
+    }
+
+    void startSequence(Place place) throws UnreadableException {
+        push(new Open(place, false));
+    }
+
+    void end() {
+        put(open.pop().close());
+    }
+
+    void key(String key, Place place) throws UnreadableException {
+        count(place);
+        Open mapping = open.element();
+        mapping.key = key;
+        mapping.keyPlace = place;
+    }
+
+    void scalar(Node.Text text) throws UnreadableException {
+        count(text.place());
+        if (text.value().length() > limits.textLength()) {
+            throw limit(text.place(), "a value of " + text.value().length() + " characters", limits.textLength());
+        }
+        put(text);
+    }
+
+    /** Whether the next scalar of the innermost mapping is a key. */
+    boolean wantsKey() {
+        return !open.isEmpty() && open.element().isMapping && open.element().key == null;
+    }
+
+    /** The tree; null if nothing came. */
+    Node root() {
+        return root;
+    }
+
+    private void push(Open part) throws UnreadableException {
+        count(part.place);
+        if (open.size() >= limits.depth()) {
+            throw limit(part.place, "groups and lists within each other", limits.depth());
+        }
+        open.push(part);
+    }
+
+    private void count(Place place) throws UnreadableException {
+        nodes++;
+        if (nodes > limits.nodes()) {
+            throw limit(place, "the number of values in one file", limits.nodes());
+        }
+    }
+
+    private static UnreadableException limit(Place place, String what, int limit) {
+        return new UnreadableException(
+                Rules.SIZE_LIMIT, place, what + " may not exceed " + limit, "split the file or make the value shorter");
+    }
+
+    private void put(Node node) {
+        if (open.isEmpty()) {
+            root = node;
+            return;
+        }
+        Open parent = open.element();
+        if (!parent.isMapping) {
+            parent.elements.add(node);
+            return;
+        }
+        Node.Entry before = parent.entries.putIfAbsent(parent.key, new Node.Entry(parent.keyPlace, node));
+        if (before != null) {
+            faults.add(
+                    Rules.FIELD_DUPLICATE,
+                    parent.keyPlace,
+                    "“" + parent.key + "” is written twice; it stands on line "
+                            + before.key().line() + " already",
+                    "keep the one that is right and delete the other");
+        }
+        parent.key = null;
+    }
+
+    /** A mapping or sequence whose end has not come yet. */
+    private static final class Open {
+        private final Place place;
+        private final boolean isMapping;
+        private final Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        private final List<Node> elements = new ArrayList<>();
+        private String key;
+        private Place keyPlace;
+
+        Open(Place place, boolean isMapping) {
+            this.place = place;
+            this.isMapping = isMapping;
+        }
+
+        Node close() {
+            return isMapping ? new Node.Mapping(entries, place) : new Node.Sequence(elements, place);
+        }
+    }
+}
