@@ -1,0 +1,36 @@
+package org.evenhand.page.view;
+
+import java.util.List;
+
+/**
+ * What every page has around its content.
+ *
+ * @param root the way from this page to the site's root: empty for the root's own pages, else {@code ../} once
+ *     per folder
+ * @param language BCP 47 tag of the publication's language
+ * @param title of this page, for the window and for search engines
+ * @param description one sentence of plain text about this page; empty for none
+ * @param publication title of the publication
+ * @param publisher who publishes it
+ * @param licence of data and text
+ * @param permanent absolute address of this page below the publication's base URL; empty if there is none
+ * @param invented whether the data are made up, which every page then says
+ * @param generator name and version of the program
+ * @param trail the pages above this one, outermost first; empty on the index
+ */
+public record Frame(
+        String root,
+        String language,
+        String title,
+        String description,
+        String publication,
+        String publisher,
+        Link licence,
+        String permanent,
+        boolean invented,
+        String generator,
+        List<Link> trail) {
+    public Frame {
+        trail = List.copyOf(trail);
+    }
+}

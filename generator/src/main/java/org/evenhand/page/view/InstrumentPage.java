@@ -1,0 +1,32 @@
+package org.evenhand.page.view;
+
+import java.util.List;
+
+/**
+ * What produced readings or columns of logs.
+ *
+ * @param frame the page's surroundings
+ * @param head identification, calibration
+ * @param name the page's heading
+ * @param prose about it; may be empty
+ * @param properties what it reads, boundary, resolution, accuracy
+ * @param calibrations newest first
+ * @param findings about it
+ * @param answers whose figures rest on it
+ */
+public record InstrumentPage(
+        Frame frame,
+        HeadBlock head,
+        String name,
+        Markup prose,
+        List<Entry> properties,
+        List<Entry> calibrations,
+        List<Finding> findings,
+        List<Listed> answers) {
+    public InstrumentPage {
+        properties = List.copyOf(properties);
+        calibrations = List.copyOf(calibrations);
+        findings = List.copyOf(findings);
+        answers = List.copyOf(answers);
+    }
+}
