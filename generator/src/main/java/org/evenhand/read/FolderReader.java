@@ -207,7 +207,7 @@ public final class FolderReader {
                         Rules.FIELD_MALFORMED,
                         Place.of(folder),
                         "“" + id + "” cannot be the name of a study",
-                        "name the folder with small letters, digits, hyphens and dots");
+                        "name the folder with small letters, digits and hyphens");
                 continue;
             }
             int before = faults.count();

@@ -17,9 +17,9 @@ import org.evenhand.quantity.Unit;
 /** The kinds of single values. */
 final class Scalars {
 
-    static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9.-]{0,63}");
+    static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
     private static final Pattern SPECIMEN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,63}");
-    private static final Pattern MEASURAND = Pattern.compile("[a-z0-9][a-z0-9.-]{0,63}(/[a-z0-9][a-z0-9.-]{0,63})?");
+    private static final Pattern MEASURAND = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}(/[a-z0-9][a-z0-9-]{0,63})?");
     private static final Pattern PERIOD = Pattern.compile("(\\d{1,4}) (d|days?|weeks?|months?|years?)");
     private static final String NUMBER = "[-+−]?\\d+(\\.\\d+)?([eE][-+]?\\d{1,3})?";
     private static final String QUANTITY = "^" + NUMBER + "( ?(±|\\+/-) ?\\d+(\\.\\d+)?)? ?\\S.*$";
@@ -27,9 +27,9 @@ final class Scalars {
     static final FieldType TEXT = new ScalarType("a text", t -> null, s -> types(s, "string", "number", "boolean"));
 
     static final FieldType ID_TEXT = pattern(
-            "a name of small letters, digits, hyphens and dots",
+            "a name of small letters, digits and hyphens",
             ID,
-            "write small letters a to z, digits, hyphens and dots; begin with a letter or digit");
+            "write small letters a to z, digits and hyphens; begin with a letter or digit");
 
     static final FieldType SPECIMEN_ID =
             pattern("the name of a specimen", SPECIMEN, "write letters, digits, hyphens and dots");
