@@ -14,10 +14,12 @@ import org.hipparchus.linear.RealVector;
  */
 final class ApproachSolver {
 
-    /** Rates searched, per record length: from all but straight to a step within the first thousandth. */
+    /** Per record length: a slower approach is straight to all that can be seen. */
     private static final double SMALLEST_RATE = 1e-3;
 
-    private static final double LARGEST_RATE = 1e3;
+    /** Per smallest positive time: a faster approach is over at the first point, a step. */
+    private static final double LARGEST_RATE = 5;
+
     private static final int GRID = 121;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -38,7 +40,7 @@ final class ApproachSolver {
 
     /** Empty where the best rate lies at an end of the range searched. */
     Optional<Solution> solve() {
-        double step = StrictMath.log(LARGEST_RATE / SMALLEST_RATE) / (GRID - 1);
+        double step = StrictMath.log(largestRate() / SMALLEST_RATE) / (GRID - 1);
         double origin = StrictMath.log(SMALLEST_RATE);
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
@@ -59,6 +61,14 @@ final class ApproachSolver {
             // The three columns cannot be told apart: no bend in the record.
             return Optional.empty();
         }
+    }
+
+    private double largestRate() {
+        double first = 1;
+        for (double time : t) {
+            first = time > 0 ? Math.min(first, time) : first;
+        }
+        return LARGEST_RATE / first;
     }
 
     private double goldenSection(double logFrom, double logTo) {

@@ -29,7 +29,7 @@ public record MannKendall(int size, long s, double variance, OptionalDouble tauB
         long s = 0;
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
-                s += Double.compare(y[j], y[i]) > 0 ? 1 : y[j] < y[i] ? -1 : 0;
+                s += (y[j] > y[i] ? 1 : 0) - (y[j] < y[i] ? 1 : 0);
             }
         }
         double pairs = n * (n - 1.0) / 2;
