@@ -1,0 +1,74 @@
+package org.evenhand.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.compare.StudyEvidence;
+import org.evenhand.measure.Measurements;
+import org.evenhand.model.Finding;
+import org.evenhand.model.ResultsFolder;
+import org.evenhand.model.Study;
+import org.evenhand.model.Waiver;
+
+/** Applies every rule to every study. */
+public final class Checker {
+
+    private Checker() {}
+
+    /**
+     * Checks a folder.
+     *
+     * @param folder what was read, with the findings of reading
+     * @param measured the values of all runs, with the findings of measuring
+     * @param evidence of each study, by id
+     */
+    public static CheckedFolder check(
+            ResultsFolder folder, Measurements measured, SortedMap<String, StudyEvidence> evidence) {
+        List<Finding> all = new ArrayList<>(folder.findings());
+        all.addAll(measured.findings());
+        SortedMap<String, CheckedStudy> studies = new TreeMap<>();
+        evidence.forEach((id, study) -> {
+            List<Finding> findings = check(new StudyView(folder, study), measured);
+            studies.put(id, new CheckedStudy(study, findings));
+            all.addAll(findings);
+        });
+        return new CheckedFolder(
+                folder, studies, all.stream().sorted().distinct().toList());
+    }
+
+    private static List<Finding> check(StudyView view, Measurements measured) {
+        List<Finding> findings = new ArrayList<>();
+        // What reading found of the study's own files, and what measuring found in its logs.
+        Stream.concat(view.folder().findings().stream(), measured.findings().stream())
+                .filter(f ->
+                        f.subject().study().filter(view.study().id()::equals).isPresent())
+                .forEach(findings::add);
+        view.runs().forEach(r -> findings.addAll(r.measured().findings()));
+        for (Rule rule : Catalogue.RULES) {
+            Report report = new Report(rule.facts(), view.folder().publication());
+            rule.check(view, report);
+            report.findings().forEach(f -> findings.add(waived(view, f)));
+        }
+        return findings.stream().sorted().distinct().toList();
+    }
+
+    private static Finding waived(StudyView view, Finding finding) {
+        if (finding.outcome() != org.evenhand.model.Outcome.FOUND) {
+            return finding;
+        }
+        Study study = view.study();
+        Stream<Waiver> ofRun = view.runs().stream()
+                .filter(r ->
+                        finding.subject().run().filter(r.run().id()::equals).isPresent())
+                .map(LevelRun::run)
+                .flatMap(r -> r.waivers().stream());
+        Optional<Waiver> waiver = Stream.concat(ofRun, study.waivers().stream())
+                .filter(w -> w.rule().equals(finding.rule()))
+                .findFirst();
+        return waiver.map(finding::waivedBy).orElse(finding);
+    }
+}

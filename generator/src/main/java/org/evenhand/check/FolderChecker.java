@@ -1,0 +1,20 @@
+package org.evenhand.check;
+
+import java.nio.file.Path;
+import org.evenhand.compare.Comparer;
+import org.evenhand.measure.Measurements;
+import org.evenhand.model.ResultsFolder;
+import org.evenhand.read.FolderReader;
+
+/** The way from files to findings: read, measure, compare, check. */
+public final class FolderChecker {
+
+    private FolderChecker() {}
+
+    /** Checks a results folder. Never throws for anything that is in it. */
+    public static CheckedFolder check(Path root) {
+        ResultsFolder folder = FolderReader.read(root);
+        Measurements measured = Measurements.measure(folder, root);
+        return Checker.check(folder, measured, Comparer.compare(folder, measured));
+    }
+}

@@ -1,0 +1,139 @@
+package org.evenhand.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.evenhand.model.Finding;
+import org.evenhand.model.Limit;
+import org.evenhand.model.Method;
+import org.evenhand.model.Outcome;
+import org.evenhand.model.Place;
+import org.evenhand.model.Publication;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Subject;
+import org.evenhand.quantity.Quantity;
+import org.evenhand.quantity.Unit;
+
+/** Takes the findings of one rule on one study, and knows which limit applies. */
+public final class Report {
+
+    private final RuleFacts facts;
+    private final Optional<Publication> publication;
+    private final List<Finding> findings = new ArrayList<>();
+
+    Report(RuleFacts facts, Optional<Publication> publication) {
+        this.facts = facts;
+        this.publication = publication;
+    }
+
+    /**
+     * A limit as it applies: that of the method, else of the publication, else the rule's own.
+     *
+     * @param value in the unit in which it was asked for
+     * @param limit as it is shown
+     */
+    public record Applied(double value, Limit limit) {}
+
+    /**
+     * The limit that applies to runs of a method.
+     *
+     * @param unit in which it is wanted
+     */
+    public Applied limit(Method method, Unit unit) {
+        Quantity ofMethod = method.tolerances().get(facts.id());
+        if (ofMethod != null && ofMethod.unit().dimension().equals(unit.dimension())) {
+            return applied(ofMethod, unit, "the method " + method.id());
+        }
+        Optional<Quantity> ofPublication = publication.map(p -> p.tolerances().get(facts.id()));
+        if (ofPublication.isPresent() && ofPublication.get().unit().dimension().equals(unit.dimension())) {
+            return applied(ofPublication.get(), unit, "the publication's tolerances");
+        }
+        RuleFacts.DefaultLimit own = facts.limit().orElseThrow();
+        return applied(Quantity.of(own.value()), unit, own.origin());
+    }
+
+    private static Applied applied(Quantity limit, Unit unit, String origin) {
+        return new Applied(limit.differenceIn(unit), new Limit(limit.toString(), origin));
+    }
+
+    /** Begins a finding at a place. */
+    public Draft at(Place place, Subject subject) {
+        return new Draft(place, subject);
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** A finding that is being written; {@link #found} or {@link #notCheckable} ends it. */
+    public final class Draft {
+        private final Place place;
+        private final Subject subject;
+        private Severity severity = facts.severity();
+        private Optional<Limit> limit = Optional.empty();
+        private String consequence = "";
+
+        private Draft(Place place, Subject subject) {
+            this.place = place;
+            this.subject = subject;
+        }
+
+        /** Another severity than the rule's usual one. */
+        public Draft as(Severity other) {
+            severity = other;
+            return this;
+        }
+
+        public Draft against(Limit heldAgainst) {
+            limit = Optional.of(heldAgainst);
+            return this;
+        }
+
+        /** What it means for the reader of the figures, in a sentence. */
+        public Draft meaning(String sentence) {
+            consequence = sentence;
+            return this;
+        }
+
+        /**
+         * Something is wrong.
+         *
+         * @param message what, with the value found
+         * @param remedy what to do
+         */
+        public void found(String message, String remedy) {
+            add(Outcome.FOUND, message, remedy);
+        }
+
+        /**
+         * The rule cannot tell, because a field is missing.
+         *
+         * @param field which
+         */
+        public void notCheckable(String field, String remedy) {
+            add(Outcome.NOT_CHECKABLE, "not checkable: “" + field + "” is not given", remedy);
+        }
+
+        private void add(Outcome outcome, String message, String remedy) {
+            findings.add(new Finding(
+                    facts.id(),
+                    severity,
+                    outcome,
+                    place,
+                    subject,
+                    message,
+                    limit,
+                    consequence,
+                    remedy,
+                    Optional.empty()));
+        }
+    }
+
+    /** A number for a message: four significant digits, no trailing zeros. */
+    public static String number(double value) {
+        BigDecimal rounded = new BigDecimal(value).round(new java.math.MathContext(4));
+        String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return text.replace('-', '\u2212');
+    }
+}

@@ -1,0 +1,110 @@
+package org.evenhand.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.compare.StudyEvidence;
+import org.evenhand.model.Comparison;
+import org.evenhand.model.Instrument;
+import org.evenhand.model.Item;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Method;
+import org.evenhand.model.Place;
+import org.evenhand.model.ResultsFolder;
+import org.evenhand.model.Run;
+import org.evenhand.model.Study;
+import org.evenhand.model.Subject;
+
+/**
+ * A study with all that rules may want to know of it.
+ *
+ * @param folder in which it stands
+ * @param evidence its figures
+ */
+public record StudyView(ResultsFolder folder, StudyEvidence evidence) {
+
+    public Study study() {
+        return evidence.study();
+    }
+
+    public List<LevelRun> runs() {
+        return evidence.runs();
+    }
+
+    /** The runs whose values count. */
+    public List<LevelRun> countingRuns() {
+        return runs().stream().filter(r -> r.run().counts()).toList();
+    }
+
+    public Method method(Run run) {
+        return folder.methods().get(run.method());
+    }
+
+    public Item item(Run run) {
+        return folder.items().get(run.item());
+    }
+
+    /** The instrument that a run names for a column or reading; nothing if it names none. */
+    public Optional<Instrument> instrument(Run run, String columnOrReading) {
+        return Optional.ofNullable(run.instruments().get(columnOrReading)).map(folder.instruments()::get);
+    }
+
+    public Measurand measurand(MeasurandId id) {
+        return folder.methods().get(id.method()).measurands().get(id.measurand());
+    }
+
+    /** The comparisons that hold levels against each other, with the runs on both sides. */
+    public List<Sides> sides() {
+        List<Sides> result = new ArrayList<>();
+        for (ComparisonResult comparison : evidence.comparisons()) {
+            Comparison plan = comparison.plan();
+            if (plan.measurand().isPresent()
+                    && plan.kind() != Comparison.Kind.PROPORTION
+                    && plan.kind() != Comparison.Kind.FAILURE_RATE) {
+                List<LevelRun> runs = countingRuns().stream()
+                        .filter(r -> r.value(plan.measurand().get()).isPresent())
+                        .filter(r -> plan.level().isEmpty()
+                                || r.level().equals(plan.level().get())
+                                || plan.against().filter(r.level()::equals).isPresent())
+                        .toList();
+                result.add(new Sides(comparison, measurand(plan.measurand().get()), runs));
+            }
+        }
+        return result;
+    }
+
+    /**
+     * A comparison with the runs that it rests on.
+     *
+     * @param result what it came to
+     * @param measurand that is compared
+     * @param runs of all levels that take part
+     */
+    public record Sides(ComparisonResult result, Measurand measurand, List<LevelRun> runs) {
+
+        public String id() {
+            return result.plan().id();
+        }
+
+        /** The runs on one side. */
+        public List<LevelRun> at(String level) {
+            return runs.stream().filter(r -> r.level().equals(level)).toList();
+        }
+    }
+
+    public Subject subject(Sides sides) {
+        return Subject.comparison(study().id(), sides.id());
+    }
+
+    /** The run as a subject of this study, also where it lives in another. */
+    public Subject subject(LevelRun run) {
+        return Subject.run(study().id(), run.run().id());
+    }
+
+    public Place place(Sides sides) {
+        return study().places().of("comparisons/" + sides.id());
+    }
+}

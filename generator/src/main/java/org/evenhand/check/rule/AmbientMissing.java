@@ -1,0 +1,38 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Severity;
+
+/** Without the temperature of the surroundings no temperature, power or throttling can be judged. */
+public final class AmbientMissing implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "ambient-missing",
+            Group.SURROUNDINGS,
+            Severity.WITHHOLD,
+            "a run without ambient temperature, though its method depends on it");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.countingRuns()) {
+            boolean known = Ambient.of(run).isPresent();
+            if (study.method(run.run()).needsAmbient() && !known) {
+                report.at(run.run().places().of("run"), study.subject(run))
+                        .meaning("How warm the room was decides how hot anything in it gets.")
+                        .found(
+                                "the run " + run.run().id() + " states no ambient temperature, and its log has none",
+                                "add ambient: with its uncertainty, as in 21.4 ± 0.5 °C");
+            }
+        }
+    }
+}

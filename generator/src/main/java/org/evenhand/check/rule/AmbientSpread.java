@@ -1,0 +1,87 @@
+package org.evenhand.check.rule;
+
+import java.util.OptionalDouble;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.Severity;
+import org.evenhand.quantity.Unit;
+import org.evenhand.quantity.UnitKind;
+
+/** Absolute temperatures are compared at one ambient temperature only; a rise above ambient bears more. */
+public final class AmbientSpread implements Rule {
+
+    private static final Unit KELVIN = Unit.of("K");
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "ambient-spread",
+                    Group.SURROUNDINGS,
+                    Severity.REFUSE,
+                    "runs at different ambient temperatures held against each other")
+            .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (StudyView.Sides sides : study.sides()) {
+            if (sides.runs().isEmpty()
+                    || !study.method(sides.runs().get(0).run()).needsAmbient()) {
+                continue;
+            }
+            LevelRun coolest = null;
+            LevelRun warmest = null;
+            for (LevelRun run : sides.runs()) {
+                OptionalDouble ambient = Ambient.of(run);
+                if (ambient.isEmpty()) {
+                    report.at(run.run().places().of("run"), study.subject(run))
+                            .notCheckable("ambient", "add the ambient temperature of the run");
+                    continue;
+                }
+                if (coolest == null
+                        || ambient.getAsDouble() < Ambient.of(coolest).getAsDouble()) {
+                    coolest = run;
+                }
+                if (warmest == null
+                        || ambient.getAsDouble() > Ambient.of(warmest).getAsDouble()) {
+                    warmest = run;
+                }
+            }
+            if (coolest != null) {
+                compare(study, sides, coolest, warmest, report);
+            }
+        }
+    }
+
+    private static void compare(
+            StudyView study, StudyView.Sides sides, LevelRun coolest, LevelRun warmest, Report report) {
+        Report.Applied limit = report.limit(study.method(coolest.run()), KELVIN);
+        double low = Ambient.of(coolest).getAsDouble();
+        double high = Ambient.of(warmest).getAsDouble();
+        if (high - low <= limit.value()) {
+            return;
+        }
+        Measurand measurand = sides.measurand();
+        boolean rise = measurand.unit().dimension().equals(KELVIN.dimension())
+                && measurand.unit().kind() == UnitKind.DIFFERENCE;
+        report.at(study.place(sides), study.subject(sides))
+                .as(rise ? Severity.NOTE : Severity.REFUSE)
+                .against(limit.limit())
+                .meaning(
+                        rise
+                                ? "A rise above ambient bears some difference of ambient temperature, as long as cooling does not depend on it."
+                                : "The difference found may be that of the rooms.")
+                .found(
+                        "ambient was " + Report.number(low) + " °C in the run "
+                                + coolest.run().id() + " and " + Report.number(high) + " °C in the run "
+                                + warmest.run().id(),
+                        "repeat at one ambient temperature, or compare the rise above ambient");
+    }
+}

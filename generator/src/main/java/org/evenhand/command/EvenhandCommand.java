@@ -1,0 +1,26 @@
+package org.evenhand.command;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program as a whole; what it does is in its subcommands. */
+@Command(
+        name = "evenhand",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description =
+                "Turns a folder of hardware-test results into a comparison site whose every number can be traced.",
+        footer = {"", "Exit status: 0 well; 1 findings block something; 2 the call or the input cannot be used."},
+        subcommands = {CheckCommand.class, ExplainCommand.class})
+final class EvenhandCommand implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "say what to do: check, publish or explain");
+    }
+}

@@ -1,0 +1,52 @@
+package org.evenhand.compare;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.evenhand.measure.Contributions;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.quantity.Unit;
+import org.evenhand.statistics.Estimate;
+import org.evenhand.statistics.Grubbs;
+import org.evenhand.statistics.Interval;
+
+/**
+ * What is known of one measurand at one level.
+ *
+ * @param level of the factor
+ * @param measurand which
+ * @param unit of all figures
+ * @param n how many values count
+ * @param counts what n counts
+ * @param censored how many of the values are only known to be larger
+ * @param mean of the values; absent if there is none, or one is censored
+ * @param standardDeviation of the values (n − 1); absent for fewer than two
+ * @param estimate the mean with its uncertainties; absent for fewer than two values
+ * @param interval of the mean, 95 %, both kinds of uncertainty combined
+ * @param contributions of the instruments to the mean
+ * @param values those that count, by specimen or run
+ * @param words for judgements: how often each word was given; empty for numbers
+ * @param outlier the value farthest off, if Grubbs' test calls it an outlier; it is not removed
+ * @param runs ids of those that take part
+ */
+public record LevelSummary(
+        String level,
+        MeasurandId measurand,
+        Unit unit,
+        int n,
+        Counts counts,
+        int censored,
+        OptionalDouble mean,
+        OptionalDouble standardDeviation,
+        Optional<Estimate> estimate,
+        Optional<Interval> interval,
+        Contributions contributions,
+        List<Double> values,
+        Map<String, Integer> words,
+        Optional<Grubbs> outlier,
+        List<String> runs) {
+
+    /** The confidence of every interval of a mean. */
+    public static final double CONFIDENCE = 0.95;
+}

@@ -1,0 +1,202 @@
+package org.evenhand.log;
+
+import java.io.EOFException;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipException;
+import org.evenhand.model.LogSource;
+import org.evenhand.model.Method;
+import org.evenhand.model.Subject;
+
+/**
+ * Reads the log of a run.
+ *
+ * <p>Logs are CSV after RFC 4180 in UTF-8, plain or compressed by gzip (known by the ending ".gz"), with a header of
+ * names and units, {@code time [s],temperature [°C]}. The run may say otherwise: other names and units, another
+ * separator or decimal marker. Times are elapsed ({@code time [s]}) or dates with an offset ({@code time}); those of a
+ * clock that may start anywhere, that is dates and mapped columns, count from the first sample.
+ */
+public final class LogReader {
+
+    private final Path root;
+    private final LogSource source;
+    private final Method method;
+    private final SampleSink sink;
+    private final boolean fast;
+    private final Faults faults;
+    private RowAssembler rows;
+
+    private LogReader(Path root, LogSource source, Method method, Subject subject, SampleSink sink, boolean fast) {
+        this.root = root;
+        this.source = source;
+        this.method = method;
+        this.sink = sink;
+        this.fast = fast;
+        this.faults = new Faults(source.file(), subject);
+    }
+
+    /**
+     * Reads a log from front to back.
+     *
+     * @param root the results folder
+     * @param source the file, and how to read it
+     * @param method whose columns and units are wanted
+     * @param subject the run, for the findings
+     * @param sink takes the samples, if the header is in order
+     * @return how it went; what is wrong with the file is told there and never thrown
+     */
+    public static LogOutcome read(Path root, LogSource source, Method method, Subject subject, SampleSink sink) {
+        return new LogReader(root, source, method, subject, sink, true).read();
+    }
+
+    /** As {@link #read}, by the slower of the two parsers alone, so that tests can hold one against the other. */
+    static LogOutcome readGenerally(Path root, LogSource source, Method method, Subject subject, SampleSink sink) {
+        return new LogReader(root, source, method, subject, sink, false).read();
+    }
+
+    private LogOutcome read() {
+        String sha256 = "";
+        try (InputStream file = Files.newInputStream(root.resolve(source.file()));
+                DigestInputStream digested = new DigestInputStream(file, sha256())) {
+            boolean compressed = source.file().toLowerCase(Locale.ROOT).endsWith(".gz");
+            lines(compressed ? new Bounded(new GZIPInputStream(digested, 1 << 16)) : digested);
+            byte[] rest = new byte[1 << 16];
+            while (digested.read(rest) >= 0) {
+                continue; // what was not read belongs to the digest all the same
+            }
+            sha256 = HexFormat.of().formatHex(digested.getMessageDigest().digest());
+        } catch (IOException e) {
+            failed(e);
+        }
+        if (rows == null) {
+            return new LogOutcome(false, List.of(), 0, sha256, faults.findings());
+        }
+        rows.finish();
+        return new LogOutcome(rows.samples() >= 2, present(rows.layout()), rows.samples(), sha256, faults.findings());
+    }
+
+    private void lines(InputStream in) throws IOException {
+        LineBuffer lines = new LineBuffer(in);
+        if (!lines.more()) {
+            if (lines.isTooLong()) {
+                faults.add(GeneralRows.tooLong(1));
+            } else {
+                faults.ofFile("file-unreadable", "the log is empty", "name the file that the logger wrote");
+            }
+            return;
+        }
+        HeaderText text = HeaderText.of(lines);
+        List<Header.Title> titles = GeneralRows.header(text.text(), source.separator(), faults);
+        if (faults.any()) {
+            return;
+        }
+        Optional<Layout> layout = new Header(titles, source, method, faults).layout();
+        if (layout.isEmpty()) {
+            return;
+        }
+        rows = new RowAssembler(layout.get(), source.decimal(), faults, sink);
+        sink.begin(layout.get().columns(), mask(layout.get()));
+        lines.consumeTo(text.end());
+        long consumed = text.lines();
+        boolean ascii = source.separator() < 128 && source.decimal() < 128;
+        if (fast && ascii) {
+            consumed = new FastRows(lines, rows, source.separator(), source.decimal()).read(consumed);
+        }
+        if (lines.isTooLong()) {
+            faults.add(GeneralRows.tooLong(consumed + 1));
+        } else {
+            GeneralRows.read(lines.rest(), consumed, source.separator(), rows, faults);
+        }
+    }
+
+    private static boolean[] mask(Layout layout) {
+        boolean[] present = new boolean[layout.columns().size()];
+        for (Layout.Use[] uses : layout.uses()) {
+            for (Layout.Use use : uses) {
+                present[use.column()] = true;
+            }
+        }
+        return present;
+    }
+
+    private static List<String> present(Layout layout) {
+        boolean[] mask = mask(layout);
+        List<String> present = new ArrayList<>();
+        for (int i = 0; i < mask.length; i++) {
+            if (mask[i]) {
+                present.add(layout.columns().get(i));
+            }
+        }
+        return present;
+    }
+
+    private void failed(IOException e) {
+        if (e instanceof NoSuchFileException || e instanceof FileNotFoundException) {
+            faults.ofFile(
+                    "file-unreadable",
+                    "there is no such file",
+                    "correct “log” of the run, which is relative to the run's file");
+        } else if (e instanceof AccessDeniedException) {
+            faults.ofFile("file-unreadable", "the file may not be read", "give yourself the right to read it");
+        } else if (e instanceof Bounded.TooLargeException) {
+            faults.ofFile("size-limit", e.getMessage(), "check that the file is a log; split the run if it is");
+        } else if (e instanceof ZipException) {
+            faults.ofFile(
+                    "file-unreadable",
+                    "the file is not compressed by gzip, or its compression is damaged",
+                    "remove the ending .gz if it is plain text, or compress it anew");
+        } else if (e instanceof EOFException) {
+            faults.ofFile("file-unreadable", "the compressed file ends too early", "compress it anew");
+        } else {
+            faults.ofFile("file-unreadable", "the file cannot be read", "check that it is a file and not a folder");
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** The header's record. */
+    private record HeaderText(String text, int end, long lines) {
+
+        static HeaderText of(LineBuffer buffer) {
+            byte[] bytes = buffer.bytes();
+            int start = buffer.start();
+            if (buffer.end() - start >= 3 && bytes[start] == (byte) 0xef && bytes[start + 1] == (byte) 0xbb) {
+                start += bytes[start + 2] == (byte) 0xbf ? 3 : 0; // a byte order mark
+            }
+            boolean quoted = false;
+            long lines = 0;
+            int at = start;
+            while (at < buffer.end()) {
+                byte c = bytes[at++];
+                quoted ^= c == '"';
+                boolean carriageReturn = c == '\r' && bytes[at] != '\n';
+                lines += c == '\n' || carriageReturn ? 1 : 0;
+                if (!quoted && (c == '\n' || carriageReturn)) {
+                    break;
+                }
+            }
+            return new HeaderText(new String(bytes, start, at - start, StandardCharsets.UTF_8), at, lines);
+        }
+    }
+}

@@ -1,0 +1,266 @@
+package org.evenhand.log;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.evenhand.log.Faults.Fault;
+import org.evenhand.log.Layout.Use;
+
+/**
+ * Makes samples of the fields of lines, whoever found the fields.
+ *
+ * <p>A line is begun, its fields are told in order, and it is ended; a line begun anew forgets what was told of the
+ * one before, so that a reader may give a line up half-way and leave it to another.
+ */
+final class RowAssembler {
+
+    private static final String NUMBERS =
+            "write digits with a decimal point and no separators, or leave the field empty where no sample was taken";
+    private static final int SHOWN = 40;
+
+    private final Layout layout;
+    private final char decimal;
+    private final Faults faults;
+    private final SampleSink sink;
+    private final double[] row;
+    private final List<Fault> ofLine = new ArrayList<>();
+
+    private double timeS;
+    private int timeColumn;
+    private int timeLength;
+    private Stamp firstStamp;
+    private Stamp stamp;
+    private double rawTime;
+    private double firstTime = Double.NaN;
+    private double lastS = Double.NEGATIVE_INFINITY;
+    private Fault notRising;
+    private long moreNotRising;
+    private long samples;
+
+    RowAssembler(Layout layout, char decimal, Faults faults, SampleSink sink) {
+        this.layout = layout;
+        this.decimal = decimal;
+        this.faults = faults;
+        this.sink = sink;
+        this.row = new double[layout.columns().size()];
+    }
+
+    void begin() {
+        ofLine.clear();
+        Arrays.fill(row, Double.NaN);
+        timeS = Double.NaN;
+    }
+
+    /** A field that is a plain decimal number; not for stamps. */
+    void number(int field, double value, long line, int column, int length) {
+        if (field == layout.timeField()) {
+            timeColumn = column;
+            timeLength = length;
+            rawTime = value;
+            Layout.Elapsed clock = (Layout.Elapsed) layout.clock();
+            double since = clock.fromFirst() && !Double.isNaN(firstTime) ? value - firstTime : value;
+            timeS = clock.toSeconds().apply(clock.fromFirst() && Double.isNaN(firstTime) ? 0 : since);
+        }
+        for (Use use : layout.uses()[field]) {
+            if (use.bit() >= 0) {
+                row[use.column()] = bit(value, use.bit(), line, column, length);
+            } else {
+                row[use.column()] =
+                        use.conversion() == null ? value : use.conversion().apply(value);
+            }
+        }
+    }
+
+    /** A field of any content. */
+    void text(int field, String written, long line, int column, int length) {
+        String text = stripped(written);
+        if (field == layout.timeField()) {
+            time(field, text, line, column, length);
+            return;
+        }
+        if (text.isEmpty()) {
+            return; // no sample was taken: the value stays NaN
+        }
+        Use[] uses = layout.uses()[field];
+        boolean bits = uses[0].bit() >= 0;
+        double value = bits ? LogNumber.parseWhole(text, decimal) : LogNumber.parse(text, decimal);
+        if (Double.isNaN(value)) {
+            ofLine.add(new Fault("number-ambiguous", line, column, length, misread(text), NUMBERS));
+            return;
+        }
+        number(field, value, line, column, length);
+    }
+
+    private void time(int field, String text, long line, int column, int length) {
+        if (!layout.hasStamps()) {
+            double value = text.isEmpty() ? Double.NaN : LogNumber.parse(text, decimal);
+            if (!Double.isNaN(value)) {
+                number(field, value, line, column, length);
+            } else if (text.isEmpty()) {
+                ofLine.add(new Fault(
+                        "log-time-broken",
+                        line,
+                        column,
+                        length,
+                        "the sample has no time",
+                        "give each sample its time"));
+            } else {
+                ofLine.add(new Fault("number-ambiguous", line, column, length, misread(text), NUMBERS));
+            }
+            return;
+        }
+        timeColumn = column;
+        timeLength = length;
+        stamp = Stamp.parse(text);
+        if (stamp != null) {
+            timeS = firstStamp == null ? 0 : stamp.secondsSince(firstStamp);
+            return;
+        }
+        if (!Double.isNaN(LogNumber.parse(text.isEmpty() ? "-" : text, decimal))) {
+            ofLine.add(new Fault(
+                    "unit-missing",
+                    line,
+                    column,
+                    length,
+                    "the time " + shown(text) + " is a number, and the header gives no unit of time",
+                    "write the header as “time [s]”, or give the unit under “columns” of the run"));
+            return;
+        }
+        boolean noOffset = Stamp.flawOf(text) == Stamp.Flaw.NO_OFFSET;
+        ofLine.add(new Fault(
+                "log-time-broken",
+                line,
+                column,
+                length,
+                shown(text) + (noOffset ? " does not say its offset from UTC" : " is no date and time after RFC 3339"),
+                noOffset
+                        ? "append Z, or an offset such as +02:00"
+                        : "write it as 2026-03-02T09:14:00Z, or give elapsed seconds under the header “time [s]”"));
+    }
+
+    /** @param fields how many the line had */
+    void end(int fields, long line) {
+        if (fields != layout.fields()) {
+            wrongCount(fields, line);
+        }
+        if (!ofLine.isEmpty()) {
+            ofLine.forEach(faults::add);
+        }
+        if (fields != layout.fields() || Double.isNaN(timeS)) {
+            return;
+        }
+        if (timeS <= lastS) {
+            notRising(line);
+            if (timeS < lastS) {
+                return;
+            }
+        }
+        if (samples == 0) {
+            firstTime = rawTime;
+            firstStamp = stamp;
+        }
+        lastS = timeS;
+        samples++;
+        sink.sample(timeS, row);
+    }
+
+    /** Says what can only be said when all lines are known. */
+    void finish() {
+        if (notRising != null) {
+            String more = moreNotRising == 0
+                    ? ""
+                    : moreNotRising == 1 ? "; it happens once more" : "; it happens " + moreNotRising + " times more";
+            faults.add(new Fault(
+                    notRising.rule(),
+                    notRising.line(),
+                    notRising.column(),
+                    notRising.length(),
+                    notRising.message() + more,
+                    notRising.remedy()));
+        }
+        if (samples < 2 && !faults.any()) {
+            faults.ofFile(
+                    "file-unreadable",
+                    samples == 0 ? "the log holds no samples" : "the log holds a single sample",
+                    "record at least two samples, the first when the run starts and the last when it ends");
+        }
+    }
+
+    long samples() {
+        return samples;
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    private void notRising(long line) {
+        if (notRising != null) {
+            moreNotRising++;
+            return;
+        }
+        notRising = new Fault(
+                "log-time-broken",
+                line,
+                timeColumn,
+                timeLength,
+                timeS == lastS
+                        ? "the sample has the same time as the one before it"
+                        : "the time goes back behind that of the sample before it",
+                "times must rise from sample to sample; find out whether the logger's clock was set during the run");
+    }
+
+    private void wrongCount(int fields, long line) {
+        boolean few = fields < layout.fields();
+        ofLine.add(new Fault(
+                few ? "field-missing" : "field-unknown",
+                line,
+                0,
+                1,
+                "the line has " + fields + (fields == 1 ? " field" : " fields") + " where the header has "
+                        + layout.fields(),
+                few
+                        ? "complete the line, or remove it if the log was cut off while it was written"
+                        : "remove what is too much; if numbers are written with a decimal comma, say so under “decimal”"
+                                + " and “separator” of the run"));
+    }
+
+    private double bit(double value, int bit, long line, int column, int length) {
+        if (value >= 0 && value <= (1L << 53) && value == Math.rint(value)) {
+            return ((long) value >> bit) & 1;
+        }
+        ofLine.add(new Fault(
+                "number-ambiguous",
+                line,
+                column,
+                length,
+                "a bit is wanted of this field, but it holds no whole number",
+                "log the status as a whole number, decimal or as 0x1f"));
+        return Double.NaN;
+    }
+
+    private static String misread(String text) {
+        return shown(text) + " is no number, or can be read in two ways";
+    }
+
+    private static String shown(String text) {
+        return "“" + (text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text) + "”";
+    }
+
+    /** Without the spaces that spreadsheets leave around numbers. */
+    private static String stripped(String text) {
+        int start = 0;
+        int end = text.length();
+        while (start < end && isSpace(text.charAt(start))) {
+            start++;
+        }
+        while (end > start && isSpace(text.charAt(end - 1))) {
+            end--;
+        }
+        return text.substring(start, end);
+    }
+
+    private static boolean isSpace(char c) {
+        return c == ' ' || c == '\t' || c == '\u00a0' || c == '\u202f';
+    }
+}

@@ -1,0 +1,78 @@
+package org.evenhand.measure;
+
+import org.evenhand.measure.RunValue.AtLeast;
+import org.evenhand.measure.RunValue.Known;
+import org.evenhand.measure.RunValue.Missing;
+import org.evenhand.model.Reduction.Derived;
+import org.evenhand.model.Reduction.Operation;
+import org.evenhand.quantity.Unit;
+
+/** A value made of two others of the same run, with their uncertainties propagated to first order (JCGM 100:2008, 5.1.2). */
+final class DerivedValue {
+
+    private DerivedValue() {}
+
+    /**
+     * The value in a unit that is known to fit.
+     *
+     * @param reduction how the two are put together
+     * @param first the value on the left
+     * @param second the value on the right
+     * @param unit wanted
+     */
+    static RunValue of(Derived reduction, RunValue first, RunValue second, Unit unit) {
+        if (first instanceof Known left && second instanceof Known right) {
+            return ofKnown(reduction, left, right, unit);
+        }
+        return missing(reduction.first(), first) instanceof Missing lacking
+                ? lacking
+                : missing(reduction.second(), second);
+    }
+
+    private static RunValue missing(String measurand, RunValue value) {
+        if (value instanceof Missing missing) {
+            return new Missing(missing.rule(), "“" + measurand + "” is missing: " + missing.why());
+        }
+        if (value instanceof AtLeast) {
+            return new Missing("censored", "“" + measurand + "” is known only as a bound");
+        }
+        return value instanceof Known
+                ? value
+                : new Missing("field-missing", "“" + measurand + "” is a judgement and not a number");
+    }
+
+    private static RunValue ofKnown(Derived reduction, Known left, Known right, Unit unit) {
+        double a = left.value();
+        if (reduction.operation() == Operation.DIFFERENCE) {
+            double b = right.unit().to(left.unit()).fast().apply(right.value());
+            double scale = right.unit().differenceTo(left.unit()).fast().apply(1);
+            return converted(a - b, 1, -scale, left, right, left.unit().ofDifference(), unit);
+        }
+        double b = right.value();
+        if (reduction.operation() == Operation.PRODUCT) {
+            return converted(a * b, b, a, left, right, left.unit().times(right.unit()), unit);
+        }
+        if (b == 0) {
+            return new Missing("implausible", "“" + reduction.second() + "” is zero, and nothing is divided by zero");
+        }
+        return converted(a / b, 1 / b, -a / (b * b), left, right, left.unit().per(right.unit()), unit);
+    }
+
+    /**
+     * The value in the unit wanted.
+     *
+     * @param byLeft the change of the value with the left one
+     * @param byRight the same with the right one
+     */
+    private static RunValue converted(
+            double value, double byLeft, double byRight, Known left, Known right, Unit natural, Unit unit) {
+        double f = natural.differenceTo(unit).fast().apply(1);
+        double ofLeft = byLeft * left.withinRun();
+        double ofRight = byRight * right.withinRun();
+        double withinRun = Math.sqrt(ofLeft * ofLeft + ofRight * ofRight);
+        Contributions contributions =
+                left.contributions().scaled(byLeft).plus(right.contributions().scaled(byRight));
+        return Values.known(
+                natural.to(unit).fast().apply(value), unit, withinRun * Math.abs(f), () -> contributions.scaled(f));
+    }
+}

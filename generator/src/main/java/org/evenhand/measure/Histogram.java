@@ -1,0 +1,49 @@
+package org.evenhand.measure;
+
+import org.evenhand.statistics.TypeB;
+
+/**
+ * Finds the sample of a given rank to within the width of a bin, in memory that does not grow with their number.
+ *
+ * <p>The range between the least and the greatest sample is cut into equal bins; the result is the middle of the bin
+ * that holds the sample, and half the width is stated as the limit of its error.
+ */
+final class Histogram implements Reducer {
+
+    private static final int BINS = 1 << 16;
+
+    private final Signal signal;
+    private final double least;
+    private final double width;
+    private final long rank;
+    private final double meanOfMinus;
+    private final long[] counts = new long[BINS];
+
+    Histogram(Signal signal, double least, double greatest, long rank, double meanOfMinus) {
+        this.signal = signal;
+        this.least = least;
+        this.width = (greatest - least) / BINS;
+        this.rank = rank;
+        this.meanOfMinus = meanOfMinus;
+    }
+
+    @Override
+    public void sample(double timeS, double[] row) {
+        double value = signal.of(row);
+        if (!Double.isNaN(value)) {
+            counts[width > 0 ? Math.min((int) ((value - least) / width), BINS - 1) : 0]++;
+        }
+    }
+
+    @Override
+    public Reduced result() {
+        long below = 0;
+        int bin = 0;
+        while (below + counts[bin] < rank) {
+            below += counts[bin++];
+        }
+        double value = width > 0 ? least + (bin + 0.5) * width : least;
+        return new Reduced.Figure(
+                value, value + meanOfMinus, meanOfMinus, 1, 1, 0, TypeB.rectangular(width / 2), "bins of the sketch");
+    }
+}

@@ -1,0 +1,158 @@
+package org.evenhand.measure;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.evenhand.log.ThinSeries;
+import org.evenhand.log.Thinner;
+import org.evenhand.measure.LogFacts.ColumnFacts;
+
+/** Gathers what a log looks like as its samples pass. */
+final class Survey {
+
+    /** Enough for a curve as wide as a page; four points each. */
+    private static final int BUCKETS = 200;
+
+    /** So many steps tell the typical one, even if some are odd. */
+    private static final int STEPS_KEPT = 1001;
+
+    /** A step so many times the typical one leaves a hole in a curve, where the method does not say. */
+    private static final double TYPICAL_STEPS_IN_GAP = 5;
+
+    private final List<String> names;
+    private final Column[] columns;
+    private final double[] steps = new double[STEPS_KEPT];
+    private long samples;
+    private double firstS;
+    private double lastS;
+    private double longestStepS;
+    private double longestStepFromS;
+
+    /** @param present whether each of the columns is in the log */
+    Survey(List<String> names, boolean[] present) {
+        this.names = names;
+        columns = new Column[names.size()];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = present[i] ? new Column() : null;
+        }
+    }
+
+    void sample(double timeS, double[] row) {
+        if (samples == 0) {
+            firstS = timeS;
+            longestStepFromS = timeS;
+        } else {
+            double stepS = timeS - lastS;
+            if (samples <= STEPS_KEPT) {
+                steps[(int) samples - 1] = stepS;
+            }
+            if (stepS > longestStepS) {
+                longestStepS = stepS;
+                longestStepFromS = lastS;
+            }
+        }
+        samples++;
+        lastS = timeS;
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i] != null && !Double.isNaN(row[i])) {
+                columns[i].sample(timeS, row[i]);
+            }
+        }
+    }
+
+    LogFacts facts() {
+        SortedMap<String, ColumnFacts> byName = new TreeMap<>();
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i] != null && columns[i].samples > 0) {
+                byName.put(names.get(i), columns[i].facts());
+            }
+        }
+        return new LogFacts(samples, firstS, lastS, typicalStepS(), longestStepS, longestStepFromS, byName);
+    }
+
+    /** Curves for drawing, of the columns that hold samples; steps longer than the given become gaps. */
+    Map<String, ThinSeries> series(OptionalDouble maxGapS) {
+        double gapS = maxGapS.orElse(TYPICAL_STEPS_IN_GAP * typicalStepS());
+        Map<String, ThinSeries> byName = new TreeMap<>();
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i] != null && columns[i].samples > 0) {
+                byName.put(names.get(i), columns[i].thinner.series(gapS));
+            }
+        }
+        return byName;
+    }
+
+    Map<String, BlockSeries> means() {
+        Map<String, BlockSeries> byName = new TreeMap<>();
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i] != null && columns[i].samples > 0) {
+                byName.put(names.get(i), columns[i].blocks.series());
+            }
+        }
+        return byName;
+    }
+
+    private double typicalStepS() {
+        int known = (int) Math.min(Math.max(0, samples - 1), STEPS_KEPT);
+        double[] sorted = Arrays.copyOf(steps, known);
+        Arrays.sort(sorted);
+        return known == 0 ? 0 : (sorted[(known - 1) / 2] + sorted[known / 2]) / 2;
+    }
+
+    private static final class Column {
+
+        private final Thinner thinner = new Thinner(BUCKETS);
+        private final BlockMeans blocks = new BlockMeans();
+        private final Sum integral = new Sum();
+        private long samples;
+        private double firstS;
+        private double lastS;
+        private double first;
+        private double last;
+        private double lowest = Double.POSITIVE_INFINITY;
+        private double highest = Double.NEGATIVE_INFINITY;
+        private long constant;
+        private long longestConstant;
+        private long longestAtLowest;
+        private long longestAtHighest;
+
+        void sample(double timeS, double value) {
+            thinner.add(timeS, value);
+            blocks.add(timeS, value);
+            if (samples++ == 0) {
+                firstS = timeS;
+                first = value;
+            } else {
+                integral.add((timeS - lastS) * (last + value) / 2);
+            }
+            constant = value == last && samples > 1 ? constant + 1 : 1;
+            longestConstant = Math.max(longestConstant, constant);
+            if (value < lowest) {
+                lowest = value;
+                longestAtLowest = 0;
+            }
+            if (value > highest) {
+                highest = value;
+                longestAtHighest = 0;
+            }
+            if (value == lowest) {
+                longestAtLowest = Math.max(longestAtLowest, constant);
+            }
+            if (value == highest) {
+                longestAtHighest = Math.max(longestAtHighest, constant);
+            }
+            lastS = timeS;
+            last = value;
+        }
+
+        ColumnFacts facts() {
+            double durationS = lastS - firstS;
+            double mean = durationS > 0 ? integral.value() / durationS : first;
+            return new ColumnFacts(
+                    samples, first, last, lowest, highest, mean, longestConstant, longestAtLowest, longestAtHighest);
+        }
+    }
+}
