@@ -23,8 +23,8 @@ public record CheckedFolder(ResultsFolder folder, SortedMap<String, CheckedStudy
         return folder.publication().isEmpty();
     }
 
-    /** Whether any finding keeps something from being published or compared. */
-    public boolean blocks() {
-        return findings.stream().anyMatch(Finding::blocks);
+    /** Whether any finding keeps something from being published. A comparison that is refused is published as that. */
+    public boolean withholds() {
+        return findings.stream().anyMatch(Finding::withholds);
     }
 }

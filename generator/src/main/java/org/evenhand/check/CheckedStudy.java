@@ -27,7 +27,7 @@ public record CheckedStudy(StudyEvidence evidence, List<Finding> findings) {
 
     /** Whether the study is not published. */
     public boolean isWithheld() {
-        return findings.stream().anyMatch(f -> f.severity() == Severity.WITHHOLD && f.outcome() == Outcome.FOUND);
+        return findings.stream().anyMatch(Finding::withholds);
     }
 
     /** The findings for which a comparison may not be made; empty if it may. */

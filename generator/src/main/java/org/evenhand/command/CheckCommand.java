@@ -51,10 +51,11 @@ final class CheckCommand implements Callable<Integer> {
         out.flush();
     }
 
+    /** 2 if nothing can be used, 1 if something is kept from being published, else 0. */
     static int status(CheckedFolder checked) {
         if (checked.isUnusable()) {
             return 2;
         }
-        return checked.blocks() ? 1 : 0;
+        return checked.withholds() ? 1 : 0;
     }
 }

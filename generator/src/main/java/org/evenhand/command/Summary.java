@@ -34,6 +34,15 @@ final class Summary {
         return String.join(", ", parts);
     }
 
+    /** What was published, in one line. */
+    static String ofPublication(CheckedFolder checked) {
+        int withheld = withheld(checked);
+        int studies = checked.studies().size() + checked.folder().broken().size();
+        return number(studies - withheld, "answer", "answers") + " published with "
+                + number(count(checked, Severity.CAVEAT), "caveat", "caveats") + ", "
+                + number(withheld, "study", "studies") + " withheld";
+    }
+
     /** How many studies are kept back. */
     static int withheld(CheckedFolder checked) {
         return (int) checked.studies().values().stream()

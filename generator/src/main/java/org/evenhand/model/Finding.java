@@ -56,9 +56,9 @@ public record Finding(
                 rule, severity, Outcome.WAIVED, place, subject, message, limit, consequence, remedy, Optional.of(by));
     }
 
-    /** Whether it keeps something from being published or compared. */
-    public boolean blocks() {
-        return outcome == Outcome.FOUND && (severity == Severity.WITHHOLD || severity == Severity.REFUSE);
+    /** Whether it keeps what it is about from being published. */
+    public boolean withholds() {
+        return outcome == Outcome.FOUND && severity == Severity.WITHHOLD;
     }
 
     @Override
