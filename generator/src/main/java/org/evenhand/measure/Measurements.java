@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Instrument;
 import org.evenhand.model.Method;
@@ -49,8 +50,9 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
      * @param done called from several threads at a time, in no particular order
      */
     public static Measurements measure(ResultsFolder folder, Path root, Consumer<Run> done) {
-        List<Run> runs = folder.studies().values().stream()
-                .flatMap(study -> study.runs().stream())
+        List<Run> runs = Stream.concat(
+                        folder.studies().values().stream().flatMap(study -> study.runs().stream()),
+                        folder.brokenRuns().stream())
                 .toList();
         List<MeasuredRun> measured = runs.parallelStream()
                 .map(run -> {
@@ -63,7 +65,9 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
         folder.studies().keySet().forEach(study -> byStudy.put(study, new TreeMap<>()));
         List<Finding> findings = new ArrayList<>(ofMethods(folder));
         for (MeasuredRun one : measured) {
-            byStudy.get(one.run().study()).put(one.run().id(), one);
+            if (byStudy.containsKey(one.run().study())) {
+                byStudy.get(one.run().study()).put(one.run().id(), one);
+            }
             findings.addAll(one.findings());
         }
         findings.sort(null);

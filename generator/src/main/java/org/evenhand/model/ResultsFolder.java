@@ -15,6 +15,7 @@ import java.util.SortedSet;
  * @param methods by id
  * @param studies by id, those that could be read
  * @param broken studies that could not be read, in whole or in part
+ * @param brokenRuns the runs of those that could be read themselves, so that their logs are looked at all the same
  * @param findings what was wrong with the files, sorted
  */
 public record ResultsFolder(
@@ -24,6 +25,7 @@ public record ResultsFolder(
         SortedMap<String, Method> methods,
         SortedMap<String, Study> studies,
         SortedSet<String> broken,
+        List<Run> brokenRuns,
         List<Finding> findings) {
 
     public ResultsFolder {
@@ -32,6 +34,7 @@ public record ResultsFolder(
         methods = Collections.unmodifiableSortedMap(methods);
         studies = Collections.unmodifiableSortedMap(studies);
         broken = Collections.unmodifiableSortedSet(broken);
+        brokenRuns = List.copyOf(brokenRuns);
         findings = List.copyOf(findings);
     }
 }

@@ -20,6 +20,7 @@ import org.evenhand.model.Method;
 import org.evenhand.model.Place;
 import org.evenhand.model.Publication;
 import org.evenhand.model.ResultsFolder;
+import org.evenhand.model.Run;
 import org.evenhand.model.Study;
 
 /** Reads a results folder whole, with all that is wrong with it. */
@@ -82,7 +83,11 @@ public final class FolderReader {
         SortedSet<String> broken = new TreeSet<>();
         SortedMap<String, Study> studies = studies(known, broken);
         SortedMap<String, Study> linked = new StudyLinker(known, faults).link(studies, broken);
-        return new ResultsFolder(publication, items, instruments, methods, linked, broken, sorted());
+        List<Run> brokenRuns = studies.values().stream()
+                .filter(s -> broken.contains(s.id()))
+                .flatMap(s -> s.runs().stream())
+                .toList();
+        return new ResultsFolder(publication, items, instruments, methods, linked, broken, brokenRuns, sorted());
     }
 
     private ResultsFolder nothing(String message, String remedy) {
@@ -94,6 +99,7 @@ public final class FolderReader {
                 new TreeMap<>(),
                 new TreeMap<>(),
                 new TreeSet<>(),
+                List.of(),
                 sorted());
     }
 

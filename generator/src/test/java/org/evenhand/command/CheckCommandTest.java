@@ -126,6 +126,13 @@ class CheckCommandTest {
     }
 
     @Test
+    void aFaultInARunDoesNotHideThoseInTheLogs() {
+        given.replacing(RUN, "\"ambient\": \"21.2 ± 0.5 °C\"", "\"ambient\": 21")
+                .replacing("studies/plate/logs/plate-1.csv", "power [W]", "power [mw]");
+        check().ended(1).says(RUN + ":9:14: error: [unit-missing]", "plate-1.csv:1:39: error: [unit-unknown]");
+    }
+
+    @Test
     void onlyOneRuleIsShownOnRequest() {
         given.replacing(RUN, "\"ambient\": \"21.2 ± 0.5 °C\"", "\"ambient\": 21")
                 .replacing("items/quillet-3.yaml", "obtained: bought", "obtaned: bought");
