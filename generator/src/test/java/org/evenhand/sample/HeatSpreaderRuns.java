@@ -7,11 +7,11 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Does the sealed relay box need a heat spreader? Six days, each with the three levels in random order on the three specimens. */
+/** Does the sealed relay box need a heat spreader? Six days, each with the three levels in random order; six specimens, each once at each level. */
 final class HeatSpreaderRuns {
 
     private static final List<String> LEVELS = List.of("none", "spreader", "spreader and fan");
-    private static final List<String> SPECIMENS = List.of("A1", "A2", "A3");
+    private static final List<String> SPECIMENS = List.of("A1", "A2", "A3", "A4", "A5", "A6");
     private static final int DAYS = 6;
 
     private HeatSpreaderRuns() {}
@@ -26,7 +26,7 @@ final class HeatSpreaderRuns {
             for (int place = 0; place < today.size(); place++) {
                 String level = today.get(place);
                 String run = level.replace(' ', '-') + "-" + (day + 1);
-                // A Latin square: over three days each level meets each specimen once.
+                // Over the six days each level meets each specimen once.
                 String specimen = SPECIMENS.get((day + LEVELS.indexOf(level)) % SPECIMENS.size());
                 String started = calendar.started(day * LEVELS.size() + place, order);
                 write(folder, run, level, specimen, started);
