@@ -13,6 +13,8 @@ final class Faults {
     /** More would hide the first, which usually explains the others. */
     static final int MOST = 20;
 
+    private static final int SHOWN = 40;
+
     private final String file;
     private final Subject subject;
     private final List<Finding> found = new ArrayList<>();
@@ -36,6 +38,15 @@ final class Faults {
             firstLeftOut = fault;
         }
         leftOut++;
+    }
+
+    /** A text of the file in quotation marks, cut where it is long. */
+    static String shown(String text) {
+        return "“" + cut(text) + "”";
+    }
+
+    static String cut(String text) {
+        return text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text;
     }
 
     void ofFile(String rule, String message, String remedy) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.evenhand.log.Faults.Fault;
 import org.evenhand.log.Layout.Use;
 import org.evenhand.model.ColumnMapping;
@@ -14,6 +15,7 @@ import org.evenhand.model.Method;
 import org.evenhand.quantity.Conversion;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Unit;
+import org.evenhand.read.NearMiss;
 
 /** Makes a {@link Layout} of the first line of a log, of what the run says of its columns, and of the method. */
 final class Header {
@@ -109,7 +111,7 @@ final class Header {
             if (same && found >= 0) {
                 faults.add(title.fault(
                         "field-duplicate",
-                        "“" + title.name + "” is the name of two columns of the log",
+                        Faults.shown(title.name) + " is the name of two columns of the log",
                         "remove or rename one of them"));
                 return OptionalInt.empty();
             }
@@ -124,7 +126,7 @@ final class Header {
     private void missing(String column, ColumnMapping mapping) {
         List<String> present = titles.stream().map(Title::name).toList();
         String wanted = mapping == null ? column : mapping.from();
-        String suggestion = NearName.of(wanted, present)
+        String suggestion = NearMiss.among(wanted, present)
                 .map(near -> "did you mean “" + near + "”? ")
                 .orElse("");
         String remedy = mapping == null
@@ -141,7 +143,7 @@ final class Header {
 
     private static String shortened(List<String> names) {
         int most = 20;
-        String listed = String.join(", ", names.subList(0, Math.min(most, names.size())));
+        String listed = names.stream().limit(most).map(Faults::cut).collect(Collectors.joining(", "));
         return names.size() > most ? listed + " and " + (names.size() - most) + " more" : listed;
     }
 
@@ -180,15 +182,15 @@ final class Header {
         } else if (title.unit.isEmpty()) {
             faults.add(title.fault(
                     "unit-missing",
-                    "the column “" + title.text + "” has no unit",
-                    "write “" + title.text + " [" + wanted.symbol() + "]”, or the unit that it is in"));
+                    "the column " + Faults.shown(title.text) + " has no unit",
+                    "write “" + Faults.cut(title.text) + " [" + wanted.symbol() + "]”, or the unit that it is in"));
             return Optional.empty();
         } else {
             try {
                 unit = Unit.parse(title.unit.get());
             } catch (MisreadException e) {
                 String rule = e.fault().name().toLowerCase(Locale.ROOT).replace('_', '-');
-                faults.add(title.fault(rule, "column “" + title.name + "”: " + e.getMessage(), e.remedy()));
+                faults.add(title.fault(rule, "column " + Faults.shown(title.name) + ": " + e.getMessage(), e.remedy()));
                 return Optional.empty();
             }
         }
@@ -197,7 +199,7 @@ final class Header {
         }
         faults.add(title.fault(
                 "unit-dimension",
-                "the column “" + title.name + "” is in " + unit.symbol() + ", but the method records it in "
+                "the column " + Faults.shown(title.name) + " is in " + unit.symbol() + ", but the method records it in "
                         + wanted.symbol() + ", which " + unit.symbol() + " does not convert to",
                 "give it in " + wanted.symbol() + " or a unit that converts to it"));
         return Optional.empty();

@@ -3,6 +3,9 @@ package org.evenhand.log;
 /** Reads the numbers of a log: digits with one decimal marker and perhaps an exponent, and nothing else. */
 final class LogNumber {
 
+    /** Beyond anything that is measured, and still small enough to be squared and summed. */
+    private static final double LARGEST = 1e100;
+
     private LogNumber() {}
 
     /**
@@ -10,7 +13,7 @@ final class LogNumber {
      *
      * @param text without spaces around it; not empty
      * @param decimal the decimal marker of the file
-     * @return the nearest double; NaN if the text can be read in two ways, or in none
+     * @return the nearest double; NaN if the text can be read in two ways, or in none, or is too large to be measured
      */
     static double parse(String text, char decimal) {
         int at = 0;
@@ -47,7 +50,7 @@ final class LogNumber {
             return Double.NaN;
         }
         double value = Double.parseDouble(text.replace('−', '-').replace(decimal, '.'));
-        return Double.isInfinite(value) ? Double.NaN : value;
+        return Math.abs(value) <= LARGEST ? value : Double.NaN;
     }
 
     /** A whole number that may be written in hexadecimal, as status words are; NaN if it is none. */

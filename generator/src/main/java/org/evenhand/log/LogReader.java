@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
@@ -71,7 +72,7 @@ public final class LogReader {
 
     private LogOutcome read() {
         String sha256 = "";
-        try (InputStream file = Files.newInputStream(root.resolve(source.file()));
+        try (InputStream file = open();
                 DigestInputStream digested = new DigestInputStream(file, sha256())) {
             boolean compressed = source.file().toLowerCase(Locale.ROOT).endsWith(".gz");
             lines(compressed ? new Bounded(new GZIPInputStream(digested, 1 << 16)) : digested);
@@ -88,6 +89,19 @@ public final class LogReader {
         }
         rows.finish();
         return new LogOutcome(rows.samples() >= 2, present(rows.layout()), rows.samples(), sha256, faults.findings());
+    }
+
+    private InputStream open() throws IOException {
+        Path path;
+        try {
+            path = root.resolve(source.file());
+        } catch (InvalidPathException e) {
+            throw new NoSuchFileException(source.file());
+        }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw new IOException("a folder, or a device that might never end");
+        }
+        return Files.newInputStream(path);
     }
 
     private void lines(InputStream in) throws IOException {

@@ -16,7 +16,6 @@ final class RowAssembler {
 
     private static final String NUMBERS =
             "write digits with a decimal point and no separators, or leave the field empty where no sample was taken";
-    private static final int SHOWN = 40;
 
     private final Layout layout;
     private final char decimal;
@@ -122,7 +121,7 @@ final class RowAssembler {
                     line,
                     column,
                     length,
-                    "the time " + shown(text) + " is a number, and the header gives no unit of time",
+                    "the time " + Faults.shown(text) + " is a number, and the header gives no unit of time",
                     "write the header as “time [s]”, or give the unit under “columns” of the run"));
             return;
         }
@@ -132,7 +131,8 @@ final class RowAssembler {
                 line,
                 column,
                 length,
-                shown(text) + (noOffset ? " does not say its offset from UTC" : " is no date and time after RFC 3339"),
+                Faults.shown(text)
+                        + (noOffset ? " does not say its offset from UTC" : " is no date and time after RFC 3339"),
                 noOffset
                         ? "append Z, or an offset such as +02:00"
                         : "write it as 2026-03-02T09:14:00Z, or give elapsed seconds under the header “time [s]”"));
@@ -240,11 +240,7 @@ final class RowAssembler {
     }
 
     private static String misread(String text) {
-        return shown(text) + " is no number, or can be read in two ways";
-    }
-
-    private static String shown(String text) {
-        return "“" + (text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text) + "”";
+        return Faults.shown(text) + " is no number, or can be read in two ways";
     }
 
     /** Without the spaces that spreadsheets leave around numbers. */

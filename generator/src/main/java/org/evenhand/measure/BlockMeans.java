@@ -6,7 +6,7 @@ import java.util.Arrays;
 final class BlockMeans {
 
     /** Always between half of this and this once there were so many samples. */
-    static final int MOST_BLOCKS = 512;
+    static final int MOST_BLOCKS = 256;
 
     private final double[] times = new double[MOST_BLOCKS];
     private final double[] means = new double[MOST_BLOCKS];

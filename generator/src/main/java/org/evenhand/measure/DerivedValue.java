@@ -70,9 +70,13 @@ final class DerivedValue {
         double ofLeft = byLeft * left.withinRun();
         double ofRight = byRight * right.withinRun();
         double withinRun = Math.sqrt(ofLeft * ofLeft + ofRight * ofRight);
-        Contributions contributions =
-                left.contributions().scaled(byLeft).plus(right.contributions().scaled(byRight));
         return Values.known(
-                natural.to(unit).fast().apply(value), unit, withinRun * Math.abs(f), () -> contributions.scaled(f));
+                natural.to(unit).fast().apply(value),
+                unit,
+                withinRun * Math.abs(f),
+                () -> left.contributions()
+                        .scaled(byLeft)
+                        .plus(right.contributions().scaled(byRight))
+                        .scaled(f));
     }
 }

@@ -17,7 +17,7 @@ import org.evenhand.model.Run;
  * @param values by the measurands of its method, in the method's order
  * @param log what its log looks like; absent if it has none that can be used
  * @param series by column, thinned for drawing
- * @param means by column, in up to 512 blocks, for checks that look at the course of a run
+ * @param means by column, in up to 256 blocks, for checks that look at the course of a run
  * @param settled by measurand that is reduced as settled: how its last window looked; only where the log fills it
  * @param approaches by measurand that is reduced as settled or asymptote: the fitted approach, where there is one
  * @param sha256 of the log's bytes, in hexadecimal; absent if there is no log or it could not be read

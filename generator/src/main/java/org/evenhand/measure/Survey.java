@@ -13,8 +13,8 @@ import org.evenhand.measure.LogFacts.ColumnFacts;
 /** Gathers what a log looks like as its samples pass. */
 final class Survey {
 
-    /** Enough for a curve as wide as a page; four points each. */
-    private static final int BUCKETS = 200;
+    /** Enough for a curve as wide as a page, four points each; all runs of a folder are kept, so not more than that. */
+    private static final int BUCKETS = 160;
 
     /** So many steps tell the typical one, even if some are odd. */
     private static final int STEPS_KEPT = 1001;

@@ -127,7 +127,7 @@ final class UnitParser {
 
     private static Unit atom(String whole, int start, int end) throws MisreadException {
         String text = whole.substring(start, end);
-        Unit unit = UnitTable.find(text);
+        Unit unit = group(text);
         if (unit != null) {
             return unit;
         }
@@ -139,12 +139,33 @@ final class UnitParser {
         }
         Matcher parts = ATOM.matcher(text);
         if (parts.matches() && parts.group(2) != null) {
-            Unit base = UnitTable.find(parts.group(1));
+            Unit base = group(parts.group(1));
             if (base != null && base.kind() == UnitKind.DIFFERENCE) {
                 return raised(base, exponent(parts.group(2)));
             }
         }
         throw unknown(whole);
+    }
+
+    /** A unit of the table, or one in parentheses; null if it is neither. */
+    private static Unit group(String text) throws MisreadException {
+        Unit unit = UnitTable.find(text);
+        if (unit != null || !(text.startsWith("(") && endOfGroup(text) == text.length() - 1)) {
+            return unit;
+        }
+        return parse(text.substring(1, text.length() - 1));
+    }
+
+    /** Index of the parenthesis that closes the first one; -1 if none does. */
+    private static int endOfGroup(String text) {
+        int depth = 0;
+        for (int i = 0; i < text.length(); i++) {
+            depth += text.charAt(i) == '(' ? 1 : text.charAt(i) == ')' ? -1 : 0;
+            if (depth == 0) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static int exponent(String text) {
@@ -160,8 +181,8 @@ final class UnitParser {
         }
         String written = (exponent < 0 ? "⁻" : "") + SUPERSCRIPTS.charAt(Math.abs(exponent));
         return new Unit(
-                base.symbol() + written,
-                base.code() + exponent,
+                grouped(base.symbol()) + written,
+                grouped(base.code()) + exponent,
                 base.dimension().power(exponent),
                 UnitKind.DIFFERENCE,
                 base.factor().power(exponent),
@@ -176,7 +197,13 @@ final class UnitParser {
         if (left.equals("1") && !sign.equals("/")) {
             return right;
         }
-        return left + sign + right;
+        // What follows a stroke is only divided by as a whole if it stands in parentheses (SI Brochure, 5.4.2).
+        return left + sign + (sign.equals("/") ? grouped(right) : right);
+    }
+
+    /** In parentheses if it is made of several. */
+    private static String grouped(String unit) {
+        return endOfAtom(unit, 0) < unit.length() ? "(" + unit + ")" : unit;
     }
 
     private static MisreadException unknown(String text) {
