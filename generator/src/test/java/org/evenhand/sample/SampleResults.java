@@ -22,5 +22,6 @@ public final class SampleResults {
         YieldRuns.write(results);
         NightRuns.write(results);
         SupplyRuns.write(results);
+        TaskRuns.write(results);
     }
 }
