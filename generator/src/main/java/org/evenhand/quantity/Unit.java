@@ -52,12 +52,15 @@ public record Unit(String symbol, String code, Dimension dimension, UnitKind kin
         return dimension.equals(other.dimension) && kind == other.kind && (kind != UnitKind.LEVEL || equals(other));
     }
 
-    /** The unit of a difference of two values of this unit: K for points, dB for levels, the unit itself otherwise. */
+    /**
+     * The unit of a difference of two values of this unit: K for points, dB for levels, percentage points for percentages, the
+     * unit itself otherwise.
+     */
     public Unit ofDifference() {
         return switch (kind) {
             case POINT -> Unit.of("K");
             case LEVEL -> Unit.of("dB");
-            case DIFFERENCE -> this;
+            case DIFFERENCE -> symbol.equals("%") ? Unit.of("percentage points") : this;
         };
     }
 

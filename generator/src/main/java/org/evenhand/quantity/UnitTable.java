@@ -134,6 +134,8 @@ final class UnitTable {
     private static void numbers() {
         put(Unit.ONE);
         put(unit("%", "%", Dimension.ONE, Fraction.of(1, 100)));
+        // The difference of two percentages, so that "−5 %" of a share cannot be taken for a twentieth less of it.
+        put(unit("percentage points", "%{points}", Dimension.ONE, Fraction.of(1, 100)), "percentage point");
         put(unit("‰", "[ppth]", Dimension.ONE, Fraction.of(1, 1000)));
         put(unit("ppm", "[ppm]", Dimension.ONE, ten(-6)));
         // Names for what is counted; any other may be written in braces, as UCUM has it: {sheets}.

@@ -184,4 +184,11 @@ class UnitTest {
             assertEquals(expected, conversion.fast().apply(milli));
         }
     }
+
+    @Test
+    void aDifferenceOfPercentagesIsInPercentagePoints() {
+        Unit points = Unit.of("%").ofDifference();
+        assertEquals("percentage points", points.symbol());
+        assertEquals(5, Quantity.of("5 percentage points").in(Unit.of("%")), 0);
+    }
 }
