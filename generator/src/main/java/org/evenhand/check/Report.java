@@ -41,16 +41,25 @@ public final class Report {
      * @param unit in which it is wanted
      */
     public Applied limit(Method method, Unit unit) {
+        return limit(method, unit, facts.limit().orElseThrow());
+    }
+
+    /** As {@link #limit(Method, Unit)}, where the rule has another default for what is looked at. */
+    public Applied limit(Method method, Unit unit, RuleFacts.DefaultLimit own) {
+        return stated(method, unit).orElseGet(() -> applied(Quantity.of(own.value()), unit, own.origin()));
+    }
+
+    /** The limit that the method, else the publication, states in a unit of this kind; nothing if neither does. */
+    public Optional<Applied> stated(Method method, Unit unit) {
         Quantity ofMethod = method.tolerances().get(facts.id());
         if (ofMethod != null && ofMethod.unit().dimension().equals(unit.dimension())) {
-            return applied(ofMethod, unit, "the method " + method.id());
+            return Optional.of(applied(ofMethod, unit, "the method " + method.id()));
         }
         Optional<Quantity> ofPublication = publication.map(p -> p.tolerances().get(facts.id()));
         if (ofPublication.isPresent() && ofPublication.get().unit().dimension().equals(unit.dimension())) {
-            return applied(ofPublication.get(), unit, "the publication's tolerances");
+            return Optional.of(applied(ofPublication.get(), unit, "the publication's tolerances"));
         }
-        RuleFacts.DefaultLimit own = facts.limit().orElseThrow();
-        return applied(Quantity.of(own.value()), unit, own.origin());
+        return Optional.empty();
     }
 
     private static Applied applied(Quantity limit, Unit unit, String origin) {

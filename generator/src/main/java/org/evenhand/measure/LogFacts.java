@@ -35,8 +35,10 @@ public record LogFacts(
      * @param highest value
      * @param mean over time, gaps bridged; the value itself if there is a single one
      * @param longestConstant the greatest number of successive equal values
-     * @param longestAtLowest the same of the lowest value alone
-     * @param longestAtHighest the same of the highest value alone
+     * @param longestConstantFromS time of the first of these, in seconds since the beginning of the log
+     * @param longestConstantToS time of the last of these
+     * @param longestAtLowest the greatest number of successive values equal to the lowest
+     * @param longestAtHighest the same for the highest
      */
     public record ColumnFacts(
             long samples,
@@ -46,6 +48,8 @@ public record LogFacts(
             double highest,
             double mean,
             long longestConstant,
+            double longestConstantFromS,
+            double longestConstantToS,
             long longestAtLowest,
             long longestAtHighest) {}
 

@@ -115,7 +115,10 @@ final class Survey {
         private double lowest = Double.POSITIVE_INFINITY;
         private double highest = Double.NEGATIVE_INFINITY;
         private long constant;
+        private double constantFromS;
         private long longestConstant;
+        private double longestConstantFromS;
+        private double longestConstantToS;
         private long longestAtLowest;
         private long longestAtHighest;
 
@@ -129,7 +132,12 @@ final class Survey {
                 integral.add((timeS - lastS) * (last + value) / 2);
             }
             constant = value == last && samples > 1 ? constant + 1 : 1;
-            longestConstant = Math.max(longestConstant, constant);
+            constantFromS = constant == 1 ? timeS : constantFromS;
+            if (constant > longestConstant) {
+                longestConstant = constant;
+                longestConstantFromS = constantFromS;
+                longestConstantToS = timeS;
+            }
             if (value < lowest) {
                 lowest = value;
                 longestAtLowest = 0;
@@ -152,7 +160,17 @@ final class Survey {
             double durationS = lastS - firstS;
             double mean = durationS > 0 ? integral.value() / durationS : first;
             return new ColumnFacts(
-                    samples, first, last, lowest, highest, mean, longestConstant, longestAtLowest, longestAtHighest);
+                    samples,
+                    first,
+                    last,
+                    lowest,
+                    highest,
+                    mean,
+                    longestConstant,
+                    longestConstantFromS,
+                    longestConstantToS,
+                    longestAtLowest,
+                    longestAtHighest);
         }
     }
 }

@@ -15,6 +15,7 @@ import org.evenhand.quantity.Quantity;
  * @param boundary where it measures power, if it does
  * @param resolution the smallest change that shows
  * @param accuracy the limits of error that its maker states
+ * @param range that it can show
  * @param calibrated when it was last calibrated
  * @param calibrationValid for how long that holds
  * @param weighting the frequency weighting of a sound level meter
@@ -28,8 +29,13 @@ public record Instrument(
         Optional<Boundary> boundary,
         Optional<Quantity> resolution,
         Optional<Accuracy> accuracy,
+        Optional<Range> range,
         Optional<LocalDate> calibrated,
         Optional<Period> calibrationValid,
         Optional<String> weighting,
         Optional<String> notes,
-        Places places) {}
+        Places places) {
+
+    /** The lowest and the highest that an instrument can show; both in units of one kind. */
+    public record Range(Quantity lowest, Quantity highest) {}
+}

@@ -20,6 +20,7 @@ final class InstrumentFile {
                     "where along the supply it measures power")
             .optional("resolution", Scalars.QUANTITY_OR_COUNT, "the smallest change that shows")
             .optional("accuracy", Scalars.ACCURACY, "the limits of error: 0.5 % of reading + 10 mW")
+            .optional("range", Ranges.ofAnyUnit(), "the lowest and the highest that it can show: -40 °C to 105 °C")
             .optional("calibrated", Scalars.DATE, "when it was last calibrated")
             .optional("calibration-valid", Scalars.PERIOD_TEXT, "for how long that holds: 12 months")
             .optional("weighting", Scalars.choice("A", "C", "Z"), "the frequency weighting of a sound level meter")
@@ -35,6 +36,7 @@ final class InstrumentFile {
                 f.optional("boundary", InstrumentFile::boundary),
                 f.optionalQuantity("resolution"),
                 f.optional("accuracy", InstrumentFile::accuracy),
+                f.optional("range", InstrumentFile::range),
                 f.optionalDate("calibrated"),
                 f.optional("calibration-valid", Scalars::period),
                 f.optionalText("weighting"),
@@ -44,6 +46,14 @@ final class InstrumentFile {
 
     private static Boundary boundary(String word) {
         return Boundary.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
+    private static Instrument.Range range(String text) {
+        try {
+            return new Instrument.Range(Ranges.lowest(text), Ranges.highest(text));
+        } catch (MisreadException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static Accuracy accuracy(String text) {

@@ -9,26 +9,10 @@ import org.evenhand.model.Hazard;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
 import org.evenhand.quantity.MisreadException;
-import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 
 /** methods/ID.md: how a test is done; the body describes the procedure. */
 final class MethodFile {
-
-    private static final String RANGE = "write the lowest and the highest: 18 °C to 28 °C";
-
-    private static final FieldType AMBIENT_RANGE = new ScalarType(
-            "a range such as 18 °C to 28 °C",
-            text -> {
-                String[] ends = text.split(" to ", -1);
-                if (ends.length != 2) {
-                    return RANGE;
-                }
-                Unit celsius = Unit.of("°C");
-                double low = Quantity.parse(ends[0], celsius).in(celsius);
-                return low < Quantity.parse(ends[1], celsius).in(celsius) ? null : RANGE;
-            },
-            s -> s.put("type", "string").put("pattern", " to "));
 
     static final Shape SHAPE = Shape.of("a method")
             .optional("$schema", Scalars.TEXT, "the address of this schema, for editors")
@@ -55,7 +39,7 @@ final class MethodFile {
                     "ambient",
                     Scalars.choice("required", "not-needed"),
                     "whether what it measures depends on the surroundings; required if absent")
-            .optional("ambient-range", AMBIENT_RANGE, "the surroundings in which it may be done")
+            .optional("ambient-range", Ranges.in("°C"), "the surroundings in which it may be done")
             .optional("cooling", Scalars.choice("fixed", "controlled"), "whether cooling answers to temperature")
             .optional("max-gap", Scalars.quantityIn("s"), "the longest gap between samples that an integral bridges")
             .optional("background", Scalars.choice("required"), "whether a background reading belongs to each run");
@@ -95,9 +79,8 @@ final class MethodFile {
     }
 
     private static Method.AmbientRange range(String text) {
-        String[] ends = text.split(" to ", -1);
         try {
-            return new Method.AmbientRange(Quantity.parse(ends[0]), Quantity.parse(ends[1]));
+            return new Method.AmbientRange(Ranges.lowest(text), Ranges.highest(text));
         } catch (MisreadException e) {
             throw new IllegalStateException(e);
         }

@@ -72,6 +72,7 @@ final class Bench {
                             Optional.empty(),
                             Optional.empty(),
                             Optional.empty(),
+                            Optional.empty(),
                             Methods.NOWHERE));
         } catch (MisreadException e) {
             throw new IllegalArgumentException(e);

@@ -25,7 +25,7 @@ public final class AmbientMissing implements Rule {
     @Override
     public void check(StudyView study, Report report) {
         for (LevelRun run : study.countingRuns()) {
-            boolean known = Ambient.of(run).isPresent();
+            boolean known = Ambient.of(study, run).isPresent();
             if (study.method(run.run()).needsAmbient() && !known) {
                 report.at(run.run().places().of("run"), study.subject(run))
                         .meaning("How warm the room was decides how hot anything in it gets.")

@@ -39,18 +39,18 @@ public final class AmbientSpread implements Rule {
             LevelRun coolest = null;
             LevelRun warmest = null;
             for (LevelRun run : sides.runs()) {
-                OptionalDouble ambient = Ambient.of(run);
+                OptionalDouble ambient = Ambient.of(study, run);
                 if (ambient.isEmpty()) {
                     report.at(run.run().places().of("run"), study.subject(run))
                             .notCheckable("ambient", "add the ambient temperature of the run");
                     continue;
                 }
                 if (coolest == null
-                        || ambient.getAsDouble() < Ambient.of(coolest).getAsDouble()) {
+                        || ambient.getAsDouble() < Ambient.of(study, coolest).getAsDouble()) {
                     coolest = run;
                 }
                 if (warmest == null
-                        || ambient.getAsDouble() > Ambient.of(warmest).getAsDouble()) {
+                        || ambient.getAsDouble() > Ambient.of(study, warmest).getAsDouble()) {
                     warmest = run;
                 }
             }
@@ -63,8 +63,8 @@ public final class AmbientSpread implements Rule {
     private static void compare(
             StudyView study, StudyView.Sides sides, LevelRun coolest, LevelRun warmest, Report report) {
         Report.Applied limit = report.limit(study.method(coolest.run()), KELVIN);
-        double low = Ambient.of(coolest).getAsDouble();
-        double high = Ambient.of(warmest).getAsDouble();
+        double low = Ambient.of(study, coolest).getAsDouble();
+        double high = Ambient.of(study, warmest).getAsDouble();
         if (high - low <= limit.value()) {
             return;
         }

@@ -1,0 +1,60 @@
+package org.evenhand.check.rule;
+
+import java.util.Optional;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Method;
+import org.evenhand.model.Severity;
+
+/** The room stays as it is while a run lasts. Limit: common practice, no published source. */
+public final class AmbientDrift implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "ambient-drift",
+                    Group.SURROUNDINGS,
+                    Severity.CAVEAT,
+                    "an ambient temperature that moved during the run")
+            .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.countingRuns()) {
+            Method method = study.method(run.run());
+            Optional<Course> course = Ambient.course(study, run);
+            if (!method.needsAmbient()) {
+                continue;
+            }
+            if (course.isPresent()) {
+                check(study, run, course.get(), report);
+            } else if (method.records().containsKey(Ambient.COLUMN)
+                    && run.measured().log().isPresent()) {
+                report.at(run.run().places().of("log"), study.subject(run))
+                        .notCheckable(Ambient.COLUMN, "log the ambient temperature, as the method asks for");
+            }
+        }
+    }
+
+    private static void check(StudyView study, LevelRun run, Course course, Report report) {
+        Report.Applied limit = report.limit(study.method(run.run()), Heat.KELVIN);
+        if (course.highest() - course.lowest() <= limit.value()) {
+            return;
+        }
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(limit.limit())
+                .meaning("Part of what the log shows is the room, not what was tested.")
+                .found(
+                        "ambient moved between " + Report.number(course.lowest()) + " °C and "
+                                + Report.number(course.highest()) + " °C during the run "
+                                + run.run().id(),
+                        "repeat it in a room that keeps its temperature, out of the sun and away from heating");
+    }
+}

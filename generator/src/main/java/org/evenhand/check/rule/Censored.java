@@ -1,0 +1,72 @@
+package org.evenhand.check.rule;
+
+import java.util.List;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.measure.RunValue;
+import org.evenhand.measure.RunValue.AtLeast;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Reduction;
+import org.evenhand.model.Run;
+import org.evenhand.model.Severity;
+
+/** What did not happen within a run may happen after it. */
+public final class Censored implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "censored", Group.TIME, Severity.CAVEAT, "an event that did not happen while it was watched for");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (MeasurandId id : study.study().measurands()) {
+            for (String level : study.study().levels()) {
+                List<LevelRun> runs = study.countingRuns().stream()
+                        .filter(r -> r.level().equals(level) && r.value(id).isPresent())
+                        .toList();
+                List<LevelRun> without = runs.stream()
+                        .filter(r -> r.value(id).get() instanceof AtLeast)
+                        .toList();
+                if (!without.isEmpty()) {
+                    report(study, study.measurand(id), level, runs.size(), without, report);
+                }
+            }
+        }
+    }
+
+    private static void report(
+            StudyView study, Measurand measurand, String level, int runs, List<LevelRun> without, Report report) {
+        LevelRun shortest = without.get(0);
+        for (LevelRun run : without) {
+            shortest =
+                    bound(run, measurand).bound() < bound(shortest, measurand).bound() ? run : shortest;
+        }
+        AtLeast bound = bound(shortest, measurand);
+        Run first = without.get(0).run();
+        String field =
+                measurand.reduction() instanceof Reduction.Reading reading ? "readings/" + reading.reading() : "log";
+        report.at(first.places().of(field), study.subject(without.get(0)))
+                .meaning("The time is longer than the run; nothing tells by how much, and it is not averaged.")
+                .found(
+                        "“" + measurand.title() + "”: it did not happen in " + without.size() + " of " + runs
+                                + (runs == 1 ? " run" : " runs") + " at “" + level
+                                + "”, the shortest of which was followed for "
+                                + Report.number(bound.bound()) + " "
+                                + bound.unit().symbol(),
+                        "read the figure as “longer than”, or let the runs last until it happens");
+    }
+
+    private static AtLeast bound(LevelRun run, Measurand measurand) {
+        RunValue value = run.measured().value(measurand.id());
+        return (AtLeast) value;
+    }
+}

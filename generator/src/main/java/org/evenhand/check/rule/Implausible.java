@@ -1,0 +1,181 @@
+package org.evenhand.check.rule;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.measure.LogFacts.ColumnFacts;
+import org.evenhand.measure.RunValue;
+import org.evenhand.model.Instrument;
+import org.evenhand.model.Limit;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.Reduction;
+import org.evenhand.model.Severity;
+import org.evenhand.quantity.Dimension;
+import org.evenhand.quantity.Quantity;
+import org.evenhand.quantity.Unit;
+
+/**
+ * What cannot be was misread, mislabelled or mixed up. Limits: common practice; that nothing that takes power settles below
+ * its surroundings is the second law of thermodynamics.
+ */
+public final class Implausible implements Rule {
+
+    private static final Unit WATT = Unit.of("W");
+    private static final Dimension ENERGY = Unit.of("J").dimension();
+    private static final double BEYOND_LIMIT_K = 50;
+    private static final double TIMES_RATING = 2;
+    private static final double COVERAGE = 2;
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "implausible", Group.SURROUNDINGS, Severity.WITHHOLD, "values that are physically impossible")
+            .withLimit(
+                    "1 K", "tool default, beyond what the instruments' limits of error explain; no published source");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.countingRuns()) {
+            TreeSet<String> columns = new TreeSet<>();
+            for (Measurand measurand : Shown.of(study, run)) {
+                if (measurand.reduction() instanceof Reduction.OfColumn of) {
+                    columns.add(of.column());
+                }
+                if (!(measurand.reduction() instanceof Reduction.Derived)) {
+                    power(study, run, measurand, report);
+                }
+            }
+            columns.retainAll(Heat.columns(study.method(run.run())));
+            for (String column : columns) {
+                belowAmbient(study, run, column, report);
+                aboveLimit(study, run, column, report);
+            }
+        }
+    }
+
+    /** In the second half of the run, when whatever it was before has died away. */
+    private static void belowAmbient(StudyView study, LevelRun run, String column, Report report) {
+        Optional<Course> course = Course.of(study, run, column, Ambient.CELSIUS);
+        if (course.isEmpty() || isOff(study, run)) {
+            return;
+        }
+        double toS = course.get().lastS();
+        double fromS = (course.get().firstS() + toS) / 2;
+        OptionalDouble itself = course.get().mean(fromS, toS);
+        OptionalDouble logged =
+                Ambient.course(study, run).map(c -> c.mean(fromS, toS)).orElse(OptionalDouble.empty());
+        OptionalDouble ambient = logged.isPresent() ? logged : Ambient.stated(run);
+        Report.Applied limit = report.limit(study.method(run.run()), Heat.KELVIN);
+        double errors = errorK(study, run, column) + errorK(study, run, Ambient.COLUMN);
+        boolean below = itself.isPresent()
+                && ambient.isPresent()
+                && itself.getAsDouble() < ambient.getAsDouble() - limit.value() - errors;
+        if (!below) {
+            return;
+        }
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(limit.limit())
+                .meaning("One of the two temperatures is wrong, and with it whatever is made of them.")
+                .found(
+                        "“" + column + "” is " + Report.number(itself.getAsDouble())
+                                + " °C in the second half of the run "
+                                + run.run().id() + ", below the " + Report.number(ambient.getAsDouble())
+                                + " °C around it, though it takes power",
+                        "check the units and which sensor is which; waive it if something cools below ambient");
+    }
+
+    private static void aboveLimit(StudyView study, LevelRun run, String column, Report report) {
+        Quantity most = study.item(run.run()).limits().get("temperature");
+        Optional<Course> course = Course.of(study, run, column, Ambient.CELSIUS);
+        if (most == null || !most.unit().convertsTo(Ambient.CELSIUS) || course.isEmpty()) {
+            return;
+        }
+        double highest = course.get().highest();
+        if (highest <= most.in(Ambient.CELSIUS) + BEYOND_LIMIT_K) {
+            return;
+        }
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(new Limit(most + " and 50 K more", RuleFacts.COMMON_PRACTICE))
+                .meaning("Hardly anything works so far above its limit; the unit is probably another.")
+                .found(
+                        "“" + column + "” reaches " + Report.number(highest) + " °C in the run "
+                                + run.run().id() + ", where its maker allows " + most,
+                        "check the unit of the column");
+    }
+
+    private static void power(StudyView study, LevelRun run, Measurand measurand, Report report) {
+        boolean power = measurand.unit().dimension().equals(WATT.dimension());
+        boolean energy = measurand.unit().dimension().equals(ENERGY);
+        if (!(run.measured().value(measurand.id()) instanceof RunValue.Known known) || !(power || energy)) {
+            return;
+        }
+        String field =
+                measurand.reduction() instanceof Reduction.Reading reading ? "readings/" + reading.reading() : "log";
+        String written = Report.number(known.value()) + " " + known.unit().symbol();
+        Report.Draft draft = report.at(run.run().places().of(field), study.subject(run));
+        if (known.value() < -COVERAGE * known.standardUncertainty()) {
+            draft.against(new Limit("0 " + known.unit().symbol(), "energy is taken, not given"))
+                    .meaning("The sign is wrong, or the meter measured something else.")
+                    .found(
+                            "“" + measurand.title() + "” is " + written + " in the run "
+                                    + run.run().id(),
+                            "check how the meter was connected");
+            return;
+        }
+        Optional<Double> ratingW = power ? ratingW(study, run) : Optional.empty();
+        if (ratingW.isPresent() && known.unit().to(WATT).fast().apply(known.value()) > TIMES_RATING * ratingW.get()) {
+            draft.against(new Limit("twice " + Report.number(ratingW.get()) + " W", RuleFacts.COMMON_PRACTICE))
+                    .meaning("It cannot have been fed so much; the unit is probably another.")
+                    .found(
+                            "“" + measurand.title() + "” is " + written + " in the run "
+                                    + run.run().id() + ", where the maker of the item states a supply of "
+                                    + Report.number(ratingW.get()) + " W",
+                            "check the unit");
+        }
+    }
+
+    /** What the maker states for the item's supply, in W. */
+    private static Optional<Double> ratingW(StudyView study, LevelRun run) {
+        var limits = study.item(run.run()).limits();
+        Quantity power = limits.get("supply-power");
+        Quantity voltage = limits.get("supply-voltage");
+        Quantity current = limits.get("supply-current");
+        Unit volt = Unit.of("V");
+        Unit ampere = Unit.of("A");
+        if (power != null && power.unit().convertsTo(WATT)) {
+            return Optional.of(power.in(WATT));
+        }
+        boolean both = voltage != null
+                && current != null
+                && voltage.unit().convertsTo(volt)
+                && current.unit().convertsTo(ampere);
+        return both ? Optional.of(voltage.in(volt) * current.in(ampere)) : Optional.empty();
+    }
+
+    /** Whether power was logged, and none was taken. */
+    private static boolean isOff(StudyView study, LevelRun run) {
+        return study.method(run.run()).records().entrySet().stream()
+                .filter(e -> e.getValue().convertsTo(WATT))
+                .map(e -> Ambient.facts(run, e.getKey()).map(ColumnFacts::highest))
+                .flatMap(Optional::stream)
+                .anyMatch(highest -> highest <= 0);
+    }
+
+    private static double errorK(StudyView study, LevelRun run, String column) {
+        return study.instrument(run.run(), column)
+                .flatMap(Instrument::accuracy)
+                .flatMap(a -> a.fixed())
+                .filter(fixed -> Heat.isUnit(fixed.unit()))
+                .map(fixed -> fixed.differenceIn(Heat.KELVIN))
+                .orElse(0.0);
+    }
+}

@@ -1,0 +1,62 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.measure.LogFacts;
+import org.evenhand.measure.RunValue;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.Reduction;
+import org.evenhand.model.Severity;
+import org.evenhand.quantity.Unit;
+
+/** A time until an event is known to one sampling step. Limit: common practice, no published source. */
+public final class LogTooCoarse implements Rule {
+
+    private static final Unit SECOND = Unit.of("s");
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "log-too-coarse", Group.TIME, Severity.CAVEAT, "samples too far apart for the time that is read")
+            .withLimit("10 %", RuleFacts.COMMON_PRACTICE);
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.countingRuns()) {
+            if (run.measured().log().isEmpty()) {
+                continue;
+            }
+            for (Measurand measurand : Shown.of(study, run)) {
+                boolean happened = run.measured().value(measurand.id()) instanceof RunValue.Known;
+                if (measurand.reduction() instanceof Reduction.TimeUntil && happened) {
+                    check(study, run, measurand, run.measured().log().get(), report);
+                }
+            }
+        }
+    }
+
+    private static void check(StudyView study, LevelRun run, Measurand measurand, LogFacts log, Report report) {
+        RunValue.Known known = (RunValue.Known) run.measured().value(measurand.id());
+        double valueS = known.unit().to(SECOND).fast().apply(known.value());
+        double stepS = log.typicalStepS();
+        Report.Applied limit = report.limit(study.method(run.run()), Unit.ONE);
+        if (stepS <= limit.value() * valueS) {
+            return;
+        }
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(limit.limit())
+                .meaning("The time is known to one step between samples only, which is a large part of it.")
+                .found(
+                        "“" + measurand.title() + "” is " + Report.number(valueS) + " s in the run "
+                                + run.run().id() + ", give or take " + Report.number(stepS)
+                                + " s, for samples were taken every " + Report.number(stepS) + " s",
+                        "log more often, at least ten times before the event");
+    }
+}

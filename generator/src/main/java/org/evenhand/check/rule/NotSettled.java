@@ -1,0 +1,164 @@
+package org.evenhand.check.rule;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.measure.RunValue;
+import org.evenhand.model.Limit;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.Method;
+import org.evenhand.model.Reduction;
+import org.evenhand.model.Reduction.Statistic;
+import org.evenhand.model.Severity;
+
+/**
+ * What is still getting hotter has no temperature yet. The method's criterion applies where it has one; else 3 K in 30 min,
+ * after IEC 62368-1, B.1.6.
+ */
+public final class NotSettled implements Rule {
+
+    private static final double WINDOW_S = 30 * 60;
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "not-settled", Group.TIME, Severity.CAVEAT, "a temperature that was still rising when it was read")
+            .withLimit("3 K", "tool default, after IEC 62368-1 B.1.6: in 30 min");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        Set<String> refused = new HashSet<>();
+        for (StudyView.Sides sides : study.sides()) {
+            for (Measurand measurand : Shown.of(study, sides)) {
+                refuse(study, sides, measurand, refused, report);
+            }
+        }
+        for (LevelRun run : study.countingRuns()) {
+            Set<String> columns = new HashSet<>();
+            for (Measurand measurand : Shown.of(study, run)) {
+                if (isUnsettled(run, measurand)) {
+                    if (!refused.contains(key(run, measurand))) {
+                        caveat(study, run, measurand, measurand, report);
+                    }
+                } else if (ofCourse(measurand) && columns.add(column(measurand))) {
+                    check(study, run, measurand, report);
+                }
+            }
+        }
+    }
+
+    private static void refuse(
+            StudyView study, StudyView.Sides sides, Measurand measurand, Set<String> refused, Report report) {
+        List<LevelRun> unsettled =
+                sides.runs().stream().filter(r -> isUnsettled(r, measurand)).toList();
+        if (unsettled.isEmpty()) {
+            return;
+        }
+        unsettled.forEach(r -> refused.add(key(r, measurand)));
+        LevelRun first = unsettled.get(0);
+        report.at(study.place(sides), study.subject(sides))
+                .as(Severity.REFUSE)
+                .against(criterion(study.method(first.run()), measurand))
+                .meaning("Runs that did not settle have no value, and those that did are not all there were.")
+                .found(
+                        unsettled.size() + " of " + sides.runs().size()
+                                + (unsettled.size() == 1 ? " runs has" : " runs have") + " no settled value of “"
+                                + measurand.title() + "”, among them "
+                                + first.run().id() + ": " + why(first, measurand),
+                        "let the runs last until the temperature stands still");
+    }
+
+    /** @param settled the measurand that did not settle; another than the one concerned where it shares the column */
+    private static void caveat(StudyView study, LevelRun run, Measurand concerned, Measurand settled, Report report) {
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(criterion(study.method(run.run()), settled))
+                .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
+                .found(
+                        "“" + concerned.title() + "” was not settled in the run "
+                                + run.run().id() + ": " + why(run, settled),
+                        "let the run last until the temperature stands still");
+    }
+
+    /** A temperature that is read from a column as it goes, by the method's criterion for the column or the default. */
+    private static void check(StudyView study, LevelRun run, Measurand measurand, Report report) {
+        Method method = study.method(run.run());
+        Optional<Measurand> criterion = method.measurands().values().stream()
+                .filter(m -> isSettled(m) && column(m).equals(column(measurand)))
+                .findFirst();
+        if (criterion.isPresent()) {
+            if (isUnsettled(run, criterion.get())) {
+                caveat(study, run, measurand, criterion.get(), report);
+            }
+            return;
+        }
+        Optional<Course> course = Course.of(study, run, column(measurand), Ambient.CELSIUS);
+        if (course.isEmpty()) {
+            return;
+        }
+        Report.Applied limit = report.limit(method, Heat.KELVIN);
+        double lengthS = course.get().lastS() - course.get().firstS();
+        // Of a shorter run its second half: what rises too far within less than the window does so within the window
+        // too.
+        double windowS = lengthS >= WINDOW_S ? WINDOW_S : lengthS / 2;
+        double risenK = course.get()
+                        .slopePerS(course.get().lastS() - windowS, course.get().lastS())
+                * windowS;
+        if (!(risenK > limit.value())) {
+            return;
+        }
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(limit.limit())
+                .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
+                .found(
+                        "“" + measurand.title() + "”: “" + column(measurand) + "” still rose by "
+                                + Report.number(risenK) + " K in the last " + Report.number(windowS / 60)
+                                + " min of the run " + run.run().id(),
+                        "let the run last until the temperature stands still");
+    }
+
+    private static boolean isSettled(Measurand measurand) {
+        return measurand.reduction() instanceof Reduction.OfColumn of && of.statistic() instanceof Statistic.Settled;
+    }
+
+    private static boolean isUnsettled(LevelRun run, Measurand measurand) {
+        return isSettled(measurand)
+                && run.measured().value(measurand.id()) instanceof RunValue.Missing missing
+                && missing.rule().equals(FACTS.id());
+    }
+
+    private static boolean ofCourse(Measurand measurand) {
+        return measurand.reduction() instanceof Reduction.OfColumn of
+                && Heat.isUnit(measurand.unit())
+                && (of.statistic() instanceof Statistic.Maximum
+                        || of.statistic() instanceof Statistic.Mean
+                        || of.statistic() instanceof Statistic.Median
+                        || of.statistic() instanceof Statistic.Percentile);
+    }
+
+    private static String column(Measurand measurand) {
+        return ((Reduction.OfColumn) measurand.reduction()).column();
+    }
+
+    private static String why(LevelRun run, Measurand measurand) {
+        return ((RunValue.Missing) run.measured().value(measurand.id())).why();
+    }
+
+    private static Limit criterion(Method method, Measurand measurand) {
+        Statistic.Settled settled = (Statistic.Settled) ((Reduction.OfColumn) measurand.reduction()).statistic();
+        return new Limit(settled.settledBelow() + " in " + settled.window(), "the method " + method.id());
+    }
+
+    private static String key(LevelRun run, Measurand measurand) {
+        return run.run().study() + "/" + run.run().id() + "/" + measurand.id();
+    }
+}

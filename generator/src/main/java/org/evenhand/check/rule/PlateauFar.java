@@ -1,0 +1,82 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.measure.ApproachFacts;
+import org.evenhand.measure.RunValue;
+import org.evenhand.measure.SettledFacts;
+import org.evenhand.model.Measurand;
+import org.evenhand.model.Severity;
+import org.evenhand.quantity.Unit;
+
+/**
+ * A slow rise can pass for a settled one. What is still to come of a fitted exponential approach tells them apart. Limit:
+ * common practice, no published source.
+ */
+public final class PlateauFar implements Rule {
+
+    private static final Unit MINUTE = Unit.of("min");
+    private static final Unit SECOND = Unit.of("s");
+
+    /** So many standard uncertainties of the plateau tell a remainder from none. */
+    private static final double COVERAGE = 2;
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "plateau-far",
+                    Group.TIME,
+                    Severity.CAVEAT,
+                    "a settled value though the fitted approach has some way to go")
+            .withLimit("1 K", RuleFacts.COMMON_PRACTICE);
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.countingRuns()) {
+            for (Measurand measurand : Shown.of(study, run)) {
+                SettledFacts settled = run.measured().settled().get(measurand.id());
+                ApproachFacts approach = run.measured().approaches().get(measurand.id());
+                if (settled != null && settled.settled() && approach != null && Heat.isUnit(measurand.unit())) {
+                    check(study, run, measurand, approach, report);
+                }
+                if (run.measured().value(measurand.id()) instanceof RunValue.Missing missing
+                        && missing.rule().equals(FACTS.id())) {
+                    report.at(run.run().places().of("log"), study.subject(run))
+                            .meaning("There is no figure for this run.")
+                            .found(
+                                    "“" + measurand.title() + "” cannot be told for the run "
+                                            + run.run().id() + ": " + missing.why(),
+                                    "let the run last several time constants");
+                }
+            }
+        }
+    }
+
+    private static void check(
+            StudyView study, LevelRun run, Measurand measurand, ApproachFacts approach, Report report) {
+        Report.Applied limit =
+                report.limit(study.method(run.run()), measurand.unit().ofDifference());
+        double toCome = Math.abs(approach.remaining());
+        boolean told = toCome > COVERAGE * approach.plateauUncertainty();
+        if (!told || toCome <= limit.value()) {
+            return;
+        }
+        double minutes = SECOND.to(MINUTE).fast().apply(approach.timeConstantS());
+        report.at(run.run().places().of("log"), study.subject(run))
+                .against(limit.limit())
+                .meaning("Where the temperature would settle is farther than the figure given.")
+                .found(
+                        "“" + measurand.title() + "” counts as settled in the run "
+                                + run.run().id() + ", but with its time constant of " + Report.number(minutes)
+                                + " min there are " + Report.number(toCome) + " "
+                                + measurand.unit().ofDifference().symbol() + " still to come",
+                        "let the run last longer, or give the plateau of the fitted approach (asymptote)");
+    }
+}
