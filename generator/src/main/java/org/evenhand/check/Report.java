@@ -12,6 +12,7 @@ import org.evenhand.model.Place;
 import org.evenhand.model.Publication;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
+import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 
@@ -46,7 +47,7 @@ public final class Report {
 
     /** As {@link #limit(Method, Unit)}, where the rule has another default for what is looked at. */
     public Applied limit(Method method, Unit unit, RuleFacts.DefaultLimit own) {
-        return stated(method, unit).orElseGet(() -> applied(Quantity.of(own.value()), unit, own.origin()));
+        return stated(method, unit).orElseGet(() -> applied(quantity(own.value()), unit, own.origin()));
     }
 
     /** The limit that the method, else the publication, states in a unit of this kind; nothing if neither does. */
@@ -60,6 +61,15 @@ public final class Report {
             return Optional.of(applied(ofPublication.get(), unit, "the publication's tolerances"));
         }
         return Optional.empty();
+    }
+
+    /** A limit may be a plain number, such as one of steps. */
+    private static Quantity quantity(String text) {
+        try {
+            return Quantity.parseCount(text);
+        } catch (MisreadException e) {
+            throw new IllegalArgumentException(text, e);
+        }
     }
 
     private static Applied applied(Quantity limit, Unit unit, String origin) {

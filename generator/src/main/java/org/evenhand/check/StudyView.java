@@ -43,6 +43,20 @@ public record StudyView(ResultsFolder folder, StudyEvidence evidence) {
         return folder.methods().get(run.method());
     }
 
+    /** The one method under which all runs of a comparison were made. */
+    public Method method(Sides sides) {
+        return folder.methods()
+                .get(sides.result().plan().measurand().orElseThrow().method());
+    }
+
+    /** The item that a run's setting "supply" names, by its id or its name; nothing if it is no item of the folder. */
+    public Optional<Item> supply(Run run) {
+        String named = run.settings().get("supply");
+        return folder.items().values().stream()
+                .filter(i -> i.id().equals(named) || i.name().equals(named))
+                .findFirst();
+    }
+
     public Item item(Run run) {
         return folder.items().get(run.item());
     }

@@ -117,6 +117,10 @@ final class Contrasts {
             why.add("some values are only known to be larger than the run was long; such values are never averaged");
             return Optional.empty();
         }
+        if (x.atMost() > 0 || y.atMost() > 0) {
+            why.add("some values are only known to be smaller than a bound; such values are never averaged");
+            return Optional.empty();
+        }
         Contributions ofX = x.contributions();
         Contributions ofY = y.contributions();
         return PairedMeans.of(Sample.of(x.values()), Sample.of(y.values()))
@@ -131,6 +135,10 @@ final class Contrasts {
             why.add("at “" + level + "” " + values.censored() + " of "
                     + values.units().size()
                     + " values are only known to be larger than the run was long; such values are never averaged");
+        } else if (values.atMost() > 0) {
+            why.add("at “" + level + "” " + values.atMost() + " of "
+                    + values.units().size()
+                    + " values are only known to be smaller than a bound; such values are never averaged");
         } else if (values.units().size() < 2) {
             why.add("there is a single value at “" + level + "”; an interval needs two");
         } else {

@@ -20,7 +20,8 @@ import org.evenhand.statistics.Interval;
  * @param n how many values count
  * @param counts what n counts
  * @param censored how many of the values are only known to be larger
- * @param mean of the values; absent if there is none, or one is censored
+ * @param atMost how many of the values are only known to be smaller
+ * @param mean of the values; absent if there is none, or one is known as a bound only
  * @param standardDeviation of the values (n − 1); absent for fewer than two
  * @param estimate the mean with its uncertainties; absent for fewer than two values
  * @param interval of the mean, 95 %, both kinds of uncertainty combined
@@ -37,6 +38,7 @@ public record LevelSummary(
         int n,
         Counts counts,
         int censored,
+        int atMost,
         OptionalDouble mean,
         OptionalDouble standardDeviation,
         Optional<Estimate> estimate,

@@ -30,9 +30,10 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
      * @param key the specimen or run it belongs to, or the pair
      * @param value the mean of its runs; the mean of what is known of them if one is censored
      * @param censored whether the value is only known to be larger
+     * @param atMost whether the value is only known to be smaller
      * @param contributions of the instruments to its uncertainty
      */
-    record Unit(String key, double value, boolean censored, Contributions contributions) {}
+    record Unit(String key, double value, boolean censored, boolean atMost, Contributions contributions) {}
 
     static LevelValues of(List<LevelRun> runs, String level, MeasurandId measurand) {
         List<LevelRun> taking = takingPart(runs, level, measurand);
@@ -61,7 +62,7 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
     }
 
     private static boolean isNumber(RunValue value) {
-        return value instanceof RunValue.Known || value instanceof RunValue.AtLeast;
+        return value instanceof RunValue.Known || value instanceof RunValue.AtLeast || value instanceof RunValue.AtMost;
     }
 
     private static LevelValues grouped(
@@ -78,6 +79,7 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
     private static Unit mean(String key, List<RunValue> values) {
         double sum = 0;
         boolean censored = false;
+        boolean atMost = false;
         Contributions contributions = Contributions.NONE;
         for (RunValue value : values) {
             if (value instanceof RunValue.Known known) {
@@ -86,9 +88,12 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
             } else if (value instanceof RunValue.AtLeast atLeast) {
                 sum += atLeast.bound();
                 censored = true;
+            } else if (value instanceof RunValue.AtMost bounded) {
+                sum += bounded.bound();
+                atMost = true;
             }
         }
-        return new Unit(key, sum / values.size(), censored, contributions.scaled(1.0 / values.size()));
+        return new Unit(key, sum / values.size(), censored, atMost, contributions.scaled(1.0 / values.size()));
     }
 
     boolean isEmpty() {
@@ -97,6 +102,11 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
 
     long censored() {
         return units.stream().filter(Unit::censored).count();
+    }
+
+    /** How many are only known to be smaller. */
+    long atMost() {
+        return units.stream().filter(Unit::atMost).count();
     }
 
     double[] values() {
@@ -121,7 +131,7 @@ record LevelValues(Counts counts, List<Unit> units, List<String> runs) {
 
     /** The sample, where every value was observed and there is any. */
     Optional<Sample> sample() {
-        return isEmpty() || censored() > 0 ? Optional.empty() : Optional.of(Sample.of(values()));
+        return isEmpty() || censored() > 0 || atMost() > 0 ? Optional.empty() : Optional.of(Sample.of(values()));
     }
 
     /** The mean with both parts of its uncertainty, where there are repeats. */

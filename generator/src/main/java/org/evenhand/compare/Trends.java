@@ -29,8 +29,8 @@ final class Trends {
         for (String level : study.levels()) {
             double x = quantity(level).in(factorUnit);
             LevelValues values = LevelValues.of(runs, level, id);
-            if (values.censored() > 0) {
-                why.add("at “" + level + "” some values are only known to be larger; they are left out of the line");
+            if (values.censored() > 0 || values.atMost() > 0) {
+                why.add("at “" + level + "” some values are only known as a bound; they are left out of the line");
                 continue;
             }
             levels += values.isEmpty() ? 0 : 1;

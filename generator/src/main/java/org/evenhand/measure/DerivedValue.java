@@ -1,6 +1,7 @@
 package org.evenhand.measure;
 
 import org.evenhand.measure.RunValue.AtLeast;
+import org.evenhand.measure.RunValue.AtMost;
 import org.evenhand.measure.RunValue.Known;
 import org.evenhand.measure.RunValue.Missing;
 import org.evenhand.model.Reduction.Derived;
@@ -35,6 +36,9 @@ final class DerivedValue {
         }
         if (value instanceof AtLeast) {
             return new Missing("censored", "“" + measurand + "” is known only as a bound");
+        }
+        if (value instanceof AtMost) {
+            return new Missing("background-near", "“" + measurand + "” is known only as a bound");
         }
         return value instanceof Known
                 ? value

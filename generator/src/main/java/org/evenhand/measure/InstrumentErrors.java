@@ -21,6 +21,8 @@ import org.evenhand.statistics.TypeB;
  */
 final class InstrumentErrors {
 
+    private static final String BACKGROUND = "background";
+
     private final Run run;
     private final Map<String, Instrument> instruments;
     private final List<Finding> findings;
@@ -44,11 +46,26 @@ final class InstrumentErrors {
      * @param resolutionScale the same for what the resolution hides
      */
     Contributions of(String source, Unit unit, double ofSource, double offsetScale, double resolutionScale) {
-        Optional<Instrument> found = instrument(source);
-        if (found.isEmpty()) {
-            return Contributions.NONE;
-        }
-        Instrument instrument = found.get();
+        return instrument(source)
+                .map(i -> of(i, source, unit, ofSource, offsetScale, resolutionScale))
+                .orElse(Contributions.NONE);
+    }
+
+    /** Of a background level, read with its own instrument if the run names one, else with that of the level itself. */
+    Contributions ofBackground(String level, Unit unit, double backgroundDb) {
+        return instrument(BACKGROUND)
+                .or(() -> instrument(level))
+                .map(i -> of(i, BACKGROUND, unit, backgroundDb, 1, 1))
+                .orElse(Contributions.NONE);
+    }
+
+    private Contributions of(
+            Instrument instrument,
+            String source,
+            Unit unit,
+            double ofSource,
+            double offsetScale,
+            double resolutionScale) {
         double gain = instrument
                 .accuracy()
                 .map(accuracy -> TypeB.rectangular(accuracy.ofReading().doubleValue()))

@@ -37,6 +37,7 @@ final class RunMeasurement {
     private final Method method;
     private final List<Finding> findings = new ArrayList<>();
     private final InstrumentErrors errors;
+    private final Background background;
     private final Map<String, RunValue> ofLog = new HashMap<>();
     private final Map<String, RunValue> values = new LinkedHashMap<>();
     private final Map<String, SettledFacts> settled = new TreeMap<>();
@@ -48,6 +49,7 @@ final class RunMeasurement {
         this.run = run;
         this.method = method;
         this.errors = new InstrumentErrors(run, instruments, findings);
+        this.background = new Background(run, method, errors);
     }
 
     static MeasuredRun of(Run run, Method method, Map<String, Instrument> instruments, Path root) {
@@ -177,7 +179,7 @@ final class RunMeasurement {
     private RunValue direct(Measurand measurand) {
         Reduction reduction = measurand.reduction();
         if (reduction instanceof Reduction.Reading reading) {
-            return reading(reading.reading(), measurand.unit());
+            return background.takenOff(reading(reading.reading(), measurand.unit()), reading.reading());
         }
         if (reduction instanceof Reduction.Observation observation) {
             return reading(observation.reading(), measurand.unit());
@@ -186,7 +188,12 @@ final class RunMeasurement {
             return reading(onScale.reading(), measurand.unit());
         }
         RunValue value = ofLog.get(measurand.id());
-        return value != null ? value : new Missing("field-missing", "the run has no log");
+        if (value == null) {
+            return new Missing("field-missing", "the run has no log");
+        }
+        return reduction instanceof Reduction.OfColumn of && of.minus().isEmpty()
+                ? background.takenOff(value, of.column())
+                : value;
     }
 
     private RunValue reading(String name, Unit unit) {

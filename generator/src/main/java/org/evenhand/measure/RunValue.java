@@ -49,6 +49,14 @@ public sealed interface RunValue {
      */
     record AtLeast(double bound, Unit unit) implements RunValue {}
 
+    /**
+     * A value that is hidden below something else: left-censored, such as a sound too near to its background.
+     *
+     * @param bound what it is at most
+     * @param unit the measurand's
+     */
+    record AtMost(double bound, Unit unit) implements RunValue {}
+
     /** A judgement: yes, no or partly, or a place on a scale. */
     record Noted(Reading reading) implements RunValue {}
 

@@ -27,7 +27,7 @@ import org.evenhand.quantity.Quantity;
  * @param outcome how it ended
  * @param why it did not complete
  * @param origin whose figures these are
- * @param circumstances probe, altitude, orientation, background, distance, rested: what was noted, by name
+ * @param circumstances probe, altitude, orientation, background, distance, rested, idle-basis: what was noted, by name
  * @param deviations from the method
  * @param waivers for this run
  * @param pictures of it

@@ -32,16 +32,28 @@ final class RunFile {
             .required("why", Scalars.TEXT, "the reason");
 
     /** What may be noted of a run beside its conditions, with the word for each. */
-    private static final Map<String, String> CIRCUMSTANCES = new LinkedHashMap<>();
+    private static final Map<String, Circumstance> CIRCUMSTANCES = new LinkedHashMap<>();
+
+    /** What a field holds, and what it means. */
+    private record Circumstance(FieldType type, String meaning) {}
 
     static {
-        CIRCUMSTANCES.put("probe", "where the sensor sat");
-        CIRCUMSTANCES.put("altitude", "height above sea level");
-        CIRCUMSTANCES.put("orientation", "how the item lay or stood");
-        CIRCUMSTANCES.put("background", "the level without the item, same day and place");
-        CIRCUMSTANCES.put("distance", "from the item to the microphone");
-        CIRCUMSTANCES.put("rested", "time since the last load");
-        CIRCUMSTANCES.put("notes", "anything else");
+        put("probe", Scalars.TEXT, "where the sensor sat");
+        put("altitude", Scalars.TEXT, "height above sea level");
+        put("orientation", Scalars.TEXT, "how the item lay or stood");
+        put("background", Scalars.QUANTITY_ANY, "the level without the item, at the same place: 23.9 dB(A)");
+        put("background-read", Scalars.INSTANT, "when the background was read");
+        put("distance", Scalars.quantityIn("m"), "from the item to the microphone");
+        put("rested", Scalars.TEXT, "time since the last load");
+        put(
+                "idle-basis",
+                Scalars.choice("gross", "net"),
+                "whether power and energy are as read, or what the item takes when idle was taken off");
+        put("notes", Scalars.TEXT, "anything else");
+    }
+
+    private static void put(String name, FieldType type, String meaning) {
+        CIRCUMSTANCES.put(name, new Circumstance(type, meaning));
     }
 
     static final Shape SHAPE = shape();
@@ -87,7 +99,7 @@ final class RunFile {
                 .optional("deviations", Shape.listOf(DEVIATION), "declared differences from the method")
                 .optional("waivers", Shape.listOf(WAIVER), "findings that do not matter here, and who says so")
                 .optional("pictures", Shape.listOf(ItemFile.PICTURE), "pictures of the set-up");
-        CIRCUMSTANCES.forEach((name, meaning) -> shape.optional(name, Scalars.TEXT, meaning));
+        CIRCUMSTANCES.forEach((name, c) -> shape.optional(name, c.type(), c.meaning()));
         return shape;
     }
 

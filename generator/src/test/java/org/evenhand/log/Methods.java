@@ -26,6 +26,12 @@ public final class Methods {
     }
 
     public static Method with(Optional<Quantity> maxGap, List<Measurand> measurands, String... records) {
+        return with(maxGap, false, measurands, records);
+    }
+
+    /** @param needsBackground whether a background reading belongs to each run */
+    public static Method with(
+            Optional<Quantity> maxGap, boolean needsBackground, List<Measurand> measurands, String... records) {
         Map<String, Unit> columns = new LinkedHashMap<>();
         for (int i = 0; i < records.length; i += 2) {
             columns.put(records[i], Unit.of(records[i + 1]));
@@ -46,7 +52,7 @@ public final class Methods {
                 Optional.empty(),
                 Optional.empty(),
                 maxGap,
-                false,
+                needsBackground,
                 "",
                 1,
                 NOWHERE);

@@ -35,6 +35,8 @@ final class Bench {
     private Optional<Quantity> ambient = Optional.empty();
     private Optional<Quantity> maxGap = Optional.empty();
     private Optional<LogSource> log = Optional.empty();
+    private final Map<String, String> circumstances = new LinkedHashMap<>();
+    private boolean needsBackground;
 
     /** @param records names and units of columns, one after the other */
     Bench(Path folder, String... records) {
@@ -106,6 +108,17 @@ final class Bench {
         return this;
     }
 
+    /** The method asks for a background reading. */
+    Bench needsBackground() {
+        needsBackground = true;
+        return this;
+    }
+
+    Bench background(String level) {
+        circumstances.put("background", level);
+        return needsBackground();
+    }
+
     Bench maxGap(String quantity) {
         maxGap = Optional.of(Quantity.of(quantity));
         return this;
@@ -133,7 +146,7 @@ final class Bench {
     }
 
     MeasuredRun measured(String id) {
-        Method method = Methods.with(maxGap, measurands, records);
+        Method method = Methods.with(maxGap, needsBackground, measurands, records);
         Run run = new Run(
                 id,
                 "study",
@@ -151,7 +164,7 @@ final class Bench {
                 RunOutcome.COMPLETED,
                 Optional.empty(),
                 Origin.MEASURED,
-                Map.of(),
+                circumstances,
                 List.of(),
                 List.of(),
                 List.of(),

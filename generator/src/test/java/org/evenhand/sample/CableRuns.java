@@ -63,7 +63,9 @@ final class CableRuns {
                                         "firmware",
                                         "2026-02-11",
                                         "supply",
-                                        "bench supply"))
+                                        "bench supply",
+                                        "supply-voltage",
+                                        Log.rounded(SUPPLY_V, 1) + " V"))
                         .put("started", started)
                         .put("length", "20 min")
                         .put("rested", "3 h")

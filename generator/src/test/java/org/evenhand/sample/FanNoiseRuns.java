@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +14,7 @@ final class FanNoiseRuns {
 
     private static final List<String> SPECIMENS = List.of("F1", "F2", "F3");
     private static final int PAIRS = 6;
+    private static final int MINUTES_BEFORE = 3;
     private static final double HALF_DB = 30.4;
     private static final double FULL_DB = 38.2;
 
@@ -47,6 +50,7 @@ final class FanNoiseRuns {
                         .put("length", "5 min")
                         .put("ambient", Log.rounded(22.6 + noise.normal(0.3), 1) + " ± 0.5 °C")
                         .put("background", Log.rounded(backgroundDb, 1) + " dB(A)")
+                        .put("background-read", before(started))
                         .put("distance", "1.00 m")
                         .put("instruments", Fields.of("sound", "sound-meter-1", "heard", "listener"))
                         .put(
@@ -57,6 +61,13 @@ final class FanNoiseRuns {
                                         "heard",
                                         heard(fanDb + noise.normal(0.5))))
                         .put("outcome", "completed"));
+    }
+
+    /** When the background was read: with the fan off, before the run. */
+    private static String before(String started) {
+        return OffsetDateTime.parse(started)
+                .minusMinutes(MINUTES_BEFORE)
+                .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
     }
 
     /** Energetic sum of two levels: what a meter shows that hears both. */

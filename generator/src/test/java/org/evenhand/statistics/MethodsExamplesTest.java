@@ -24,6 +24,7 @@ class MethodsExamplesTest {
             Map.entry("type-b", MethodsExamplesTest::typeB),
             Map.entry("median", MethodsExamplesTest::median),
             Map.entry("grubbs", MethodsExamplesTest::grubbs),
+            Map.entry("dip", MethodsExamplesTest::dip),
             Map.entry("difference", MethodsExamplesTest::difference),
             Map.entry("paired", MethodsExamplesTest::paired),
             Map.entry("ratio", MethodsExamplesTest::ratio),
@@ -116,6 +117,10 @@ class MethodsExamplesTest {
         agrees(example, "g", result.statistic());
         agrees(example, "critical", result.critical());
         assertTrue(result.outlier());
+    }
+
+    private static void dip(MethodsExamples.Block example) {
+        agrees(example, "dip", DipTest.of(sample(example, "values")).dip());
     }
 
     private static void difference(MethodsExamples.Block example) {

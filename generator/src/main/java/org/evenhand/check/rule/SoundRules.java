@@ -6,7 +6,8 @@ import org.evenhand.check.Rule;
 /** The rules on sound, in the order in which they are listed. */
 public final class SoundRules {
 
-    public static final List<Rule> ALL = List.of();
+    public static final List<Rule> ALL =
+            List.of(new BackgroundMissing(), new BackgroundNear(), new LevelKindMixed(), new HeardNotMeasured());
 
     private SoundRules() {}
 }

@@ -1,0 +1,77 @@
+package org.evenhand.check.rule;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Boundary;
+import org.evenhand.model.Instrument;
+import org.evenhand.model.Method;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Subject;
+
+/** Power at the wall, at the input, at a rail, and as a chip estimates it: four measurands, compared only like with like. */
+public final class BoundaryMixed implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "boundary-mixed",
+            Group.POWER,
+            Severity.REFUSE,
+            "powers or energies that were measured at different places along the supply");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (StudyView.Sides sides : study.sides()) {
+            Method method = study.method(sides);
+            for (Parts.Source source : Parts.ofPower(method, Parts.of(method, sides.measurand()))) {
+                check(study, sides, source, report);
+            }
+        }
+    }
+
+    private static void check(StudyView study, StudyView.Sides sides, Parts.Source source, Report report) {
+        Map<Boundary, LevelRun> seen = new EnumMap<>(Boundary.class);
+        for (LevelRun run : sides.runs()) {
+            Optional<Instrument> instrument = study.instrument(run.run(), source.name());
+            if (instrument.isEmpty()) {
+                report.at(run.run().places().of("instruments"), study.subject(run))
+                        .notCheckable(
+                                "instruments/" + source.name(),
+                                "name the instrument that “" + source.name() + "” was read with");
+            } else if (instrument.get().boundary().isEmpty()) {
+                report.at(
+                                instrument.get().places().of("instrument"),
+                                Subject.study(study.study().id()))
+                        .notCheckable("boundary", "say where it measures: mains, dc-input, board-rail or on-chip");
+            } else {
+                seen.putIfAbsent(instrument.get().boundary().get(), run);
+            }
+        }
+        if (seen.size() > 1) {
+            String places = seen.entrySet().stream()
+                    .map(e -> word(e.getKey()) + " (run " + e.getValue().run().id() + ")")
+                    .collect(Collectors.joining(", "));
+            report.at(study.place(sides), study.subject(sides))
+                    .meaning("What is lost between the two places is counted on one side and not on the other.")
+                    .found(
+                            "“" + source.name() + "” was measured at different places along the supply: " + places,
+                            "repeat one side with the meter at the place of the other");
+        }
+    }
+
+    private static String word(Boundary boundary) {
+        return boundary.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
