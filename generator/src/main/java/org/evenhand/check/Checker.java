@@ -32,7 +32,7 @@ public final class Checker {
         all.addAll(measured.findings());
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
-            List<Finding> findings = check(new StudyView(folder, study), measured);
+            List<Finding> findings = check(new StudyView(folder, study, measured), measured);
             studies.put(id, new CheckedStudy(study, findings));
             all.addAll(findings);
         });

@@ -15,6 +15,7 @@ import org.evenhand.model.Subject;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.quantity.UnitKind;
 
 /** Takes the findings of one rule on one study, and knows which limit applies. */
 public final class Report {
@@ -73,7 +74,9 @@ public final class Report {
     }
 
     private static Applied applied(Quantity limit, Unit unit, String origin) {
-        return new Applied(limit.differenceIn(unit), new Limit(limit.toString(), origin));
+        boolean isPoint = unit.kind() == UnitKind.POINT && limit.unit().kind() == UnitKind.POINT;
+        double value = isPoint ? limit.in(unit) : limit.differenceIn(unit);
+        return new Applied(value, new Limit(limit.toString(), origin));
     }
 
     /** Begins a finding at a place. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.StudyEvidence;
+import org.evenhand.measure.Measurements;
 import org.evenhand.model.Comparison;
 import org.evenhand.model.Instrument;
 import org.evenhand.model.Item;
@@ -23,8 +24,9 @@ import org.evenhand.model.Subject;
  *
  * @param folder in which it stands
  * @param evidence its figures
+ * @param measured the runs of all studies
  */
-public record StudyView(ResultsFolder folder, StudyEvidence evidence) {
+public record StudyView(ResultsFolder folder, StudyEvidence evidence, Measurements measured) {
 
     public Study study() {
         return evidence.study();
@@ -107,6 +109,10 @@ public record StudyView(ResultsFolder folder, StudyEvidence evidence) {
         public List<LevelRun> at(String level) {
             return runs.stream().filter(r -> r.level().equals(level)).toList();
         }
+    }
+
+    public Subject subject() {
+        return Subject.study(study().id());
     }
 
     public Subject subject(Sides sides) {

@@ -13,6 +13,7 @@ import org.evenhand.quantity.Quantity;
  * @param kind what sort of thing it is
  * @param maker who makes it
  * @param specimens the physical examples at hand
+ * @param unidentified why the specimens are not named, where they are not
  * @param obtained how they were come by ("bought"); absent if not said
  * @param limits what its maker states: temperature, supply-voltage, clock …
  * @param notes in Markdown
@@ -25,6 +26,7 @@ public record Item(
         String kind,
         Optional<String> maker,
         List<String> specimens,
+        Optional<String> unidentified,
         Optional<String> obtained,
         Map<String, Quantity> limits,
         Optional<String> notes,

@@ -16,6 +16,7 @@ import org.evenhand.quantity.Unit;
  * @param title as readers see it
  * @param runLength how long a run lasts
  * @param hazards what can hurt somebody
+ * @param settings that every run has, by name
  * @param records the columns of a log and their units, in the order written
  * @param measurands in the order written
  * @param scales ordered words, from the least to the most
@@ -35,6 +36,7 @@ public record Method(
         String title,
         Optional<Quantity> runLength,
         List<Hazard> hazards,
+        Map<String, String> settings,
         Map<String, Unit> records,
         Map<String, Measurand> measurands,
         Map<String, List<String>> scales,
@@ -59,6 +61,7 @@ public record Method(
 
     public Method {
         hazards = List.copyOf(hazards);
+        settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
         records = Collections.unmodifiableMap(new LinkedHashMap<>(records));
         measurands = Collections.unmodifiableMap(new LinkedHashMap<>(measurands));
         scales = Map.copyOf(scales);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 
 /**
  * All that a results folder says.
@@ -36,5 +37,14 @@ public record ResultsFolder(
         broken = Collections.unmodifiableSortedSet(broken);
         brokenRuns = List.copyOf(brokenRuns);
         findings = List.copyOf(findings);
+    }
+
+    /** The same folder with further findings, all sorted. */
+    public ResultsFolder with(List<Finding> further) {
+        List<Finding> all = Stream.concat(findings.stream(), further.stream())
+                .sorted()
+                .distinct()
+                .toList();
+        return new ResultsFolder(publication, items, instruments, methods, studies, broken, brokenRuns, all);
     }
 }

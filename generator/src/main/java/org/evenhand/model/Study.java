@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.evenhand.quantity.Quantity;
 
 /**
  * One question, its runs, its comparisons, its answer.
@@ -18,6 +19,7 @@ import java.util.OptionalInt;
  * @param plannedRuns for each level
  * @param measurands in the order in which they are shown
  * @param comparisons in the order written
+ * @param stated figures that the author gives, each to be borne out by runs
  * @param changesWithFactor settings that cannot but change with the factor
  * @param uses runs of other studies
  * @param answered when the answer was given
@@ -44,6 +46,7 @@ public record Study(
         OptionalInt plannedRuns,
         List<MeasurandId> measurands,
         List<Comparison> comparisons,
+        List<StatedFigure> stated,
         List<String> changesWithFactor,
         List<UsedRuns> uses,
         Optional<LocalDate> answered,
@@ -72,11 +75,21 @@ public record Study(
         }
     }
 
+    /**
+     * A figure that was worked out elsewhere.
+     *
+     * @param level of the factor
+     * @param measurand which
+     * @param mean of the runs at the level
+     */
+    public record StatedFigure(String level, MeasurandId measurand, Quantity mean) {}
+
     public Study {
         methods = List.copyOf(methods);
         levels = List.copyOf(levels);
         measurands = List.copyOf(measurands);
         comparisons = List.copyOf(comparisons);
+        stated = List.copyOf(stated);
         changesWithFactor = List.copyOf(changesWithFactor);
         uses = List.copyOf(uses);
         revisions = List.copyOf(revisions);

@@ -32,6 +32,7 @@ record Document(String file, Fields fields, String body, int bodyLine) {
         try {
             String text = SourceText.read(root, file, limits);
             SourceText.reportDeceptive(file, text, faults);
+            SourceText.reportNested(file, text, limits, faults);
             Split split = file.endsWith(".md") ? split(file, text) : new Split(text, 0, "", 1);
             Node tree = file.endsWith(".json")
                     ? JsonTree.read(file, split.front, limits, faults)

@@ -62,12 +62,19 @@ public final class FolderReader {
         }
         Optional<Publication> publication = publication();
         SortedSet<String> brokenParts = new TreeSet<>();
-        SortedMap<String, Item> items =
-                readKind("items", STRUCTURED, ItemFile.SHAPE, "item", d -> ItemFile.bind(d.fields()), brokenParts);
+        SortedMap<String, Item> items = readKind(
+                "items",
+                STRUCTURED,
+                ItemFile.SHAPE,
+                ItemFile::checkTogether,
+                "item",
+                d -> ItemFile.bind(d.fields()),
+                brokenParts);
         SortedMap<String, Instrument> instruments = readKind(
                 "instruments",
                 STRUCTURED,
                 InstrumentFile.SHAPE,
+                (f, x) -> {},
                 "instrument",
                 d -> InstrumentFile.bind(d.fields()),
                 brokenParts);
@@ -75,6 +82,7 @@ public final class FolderReader {
                 "methods",
                 List.of(".md"),
                 MethodFile.SHAPE,
+                (f, x) -> {},
                 "method",
                 d -> MethodFile.bind(d.fields(), d.body(), d.bodyLine()),
                 brokenParts);
@@ -131,15 +139,33 @@ public final class FolderReader {
     }
 
     private Optional<Document> document(String file, Shape shape, Document.TogetherCheck together) {
-        return paths.isInside(file, faults)
-                ? Document.read(paths.root(), file, shape, together, limits, faults)
-                : Optional.empty();
+        if (!paths.isInside(file, faults)) {
+            return Optional.empty();
+        }
+        int before = faults.count();
+        Optional<Document> document = Document.read(paths.root(), file, shape, together, limits, faults);
+        document.ifPresent(this::checkPictures);
+        return document.filter(d -> faults.count() == before);
+    }
+
+    private void checkPictures(Document document) {
+        for (Fields picture : document.fields().groups("pictures")) {
+            Node.Text text = (Node.Text) picture.node("file");
+            paths.resolve(document.file(), text, faults)
+                    .filter(file -> !paths.isFile(file))
+                    .ifPresent(file -> faults.add(
+                            Rules.REFERENCE_UNRESOLVED,
+                            text.place(),
+                            "there is no picture “" + file + "”",
+                            "check the name, capitals included; the path is relative to this file"));
+        }
     }
 
     private <T> SortedMap<String, T> readKind(
             String folder,
             List<String> endings,
             Shape shape,
+            Document.TogetherCheck together,
             String idField,
             Function<Document, T> binding,
             SortedSet<String> broken) {
@@ -155,13 +181,15 @@ public final class FolderReader {
                 continue;
             }
             String id = name.substring(0, name.length() - ending.get().length());
-            Optional<Document> document = document(file, shape, (f, x) -> {});
-            if (document.isEmpty() || !isNamedAlike(document.get(), idField, id) || collides(byLowerCase, id, file)) {
+            boolean collides = collides(byLowerCase, id, file);
+            Optional<Document> document = document(file, shape, together);
+            if (collides || document.isEmpty() || !isNamedAlike(document.get(), idField, id)) {
                 broken.add(folder + "/" + id);
             } else {
                 result.put(id, binding.apply(document.get()));
             }
         }
+        result.keySet().removeIf(id -> broken.contains(folder + "/" + id)); // neither of two can be meant
         return result;
     }
 
@@ -210,7 +238,7 @@ public final class FolderReader {
             }
             if (!Scalars.ID.matcher(id).matches()) {
                 faults.add(
-                        Rules.FIELD_MALFORMED,
+                        Scalars.ID.matcher(LookAlike.seen(id)).matches() ? Rules.TEXT_DECEPTIVE : Rules.FIELD_MALFORMED,
                         Place.of(folder),
                         "“" + id + "” cannot be the name of a study",
                         "name the folder with small letters, digits and hyphens");
@@ -250,8 +278,9 @@ public final class FolderReader {
                 continue;
             }
             String id = name.substring(0, name.length() - ending.get().length());
+            boolean collides = collides(byLowerCase, id, file);
             Optional<Document> document = document(file, RunFile.SHAPE, RunFile::checkTogether);
-            if (document.isPresent() && isNamedAlike(document.get(), "run", id) && !collides(byLowerCase, id, file)) {
+            if (!collides && document.isPresent() && isNamedAlike(document.get(), "run", id)) {
                 documents.add(document.get());
             }
         }

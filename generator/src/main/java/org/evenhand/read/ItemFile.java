@@ -1,6 +1,9 @@
 package org.evenhand.read;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.evenhand.model.Item;
 import org.evenhand.model.Picture;
 
@@ -20,6 +23,7 @@ final class ItemFile {
             .required("kind", Scalars.TEXT, "what sort of thing it is")
             .optional("maker", Scalars.TEXT, "who makes it")
             .optional("specimens", Shape.listOf(Scalars.SPECIMEN_ID), "the physical examples at hand")
+            .optional("unidentified", Scalars.TEXT, "why its specimens are not named, where they are not")
             .optional("obtained", Scalars.TEXT, "how they were come by: bought, lent, given")
             .optional(
                     "limits",
@@ -30,6 +34,22 @@ final class ItemFile {
 
     private ItemFile() {}
 
+    /** Specimens are told apart in addresses, which know no capitals. */
+    static void checkTogether(Fields f, Faults faults) {
+        Map<String, String> byLowerCase = new HashMap<>();
+        List<String> specimens = f.texts("specimens");
+        for (int i = 0; i < specimens.size(); i++) {
+            String before = byLowerCase.putIfAbsent(specimens.get(i).toLowerCase(Locale.ROOT), specimens.get(i));
+            if (before != null) {
+                faults.add(
+                        Rules.ID_COLLISION,
+                        f.places().of("specimens/" + i),
+                        "the specimens “" + before + "” and “" + specimens.get(i) + "” cannot be told apart",
+                        "name them differently");
+            }
+        }
+    }
+
     static Item bind(Fields f) {
         return new Item(
                 f.text("item"),
@@ -37,6 +57,7 @@ final class ItemFile {
                 f.text("kind"),
                 f.optionalText("maker"),
                 f.texts("specimens"),
+                f.optionalText("unidentified"),
                 f.optionalText("obtained"),
                 f.quantityByName("limits"),
                 f.optionalText("notes"),

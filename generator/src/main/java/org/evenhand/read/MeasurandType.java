@@ -79,7 +79,8 @@ final class MeasurandType implements FieldType {
             SHAPES.put(
                     operation,
                     () -> common("a derived measurand")
-                            .required("of", Shape.listOf(Scalars.ID_TEXT), "two measurands of this method, in order"));
+                            .required(
+                                    "of", Shape.listOf(Scalars.ID_TEXT, 2), "two measurands of this method, in order"));
         }
     }
 
@@ -134,7 +135,9 @@ final class MeasurandType implements FieldType {
         ArrayNode any = schema.putArray("oneOf");
         SHAPES.forEach((word, shape) -> {
             ObjectNode one = shape.get().schema();
-            ((ObjectNode) one.get("properties").get("reduce")).removeAll().put("const", word);
+            ObjectNode reduce = (ObjectNode) one.get("properties").get("reduce");
+            reduce.remove("enum");
+            reduce.put("const", word);
             any.add(one);
         });
         return schema;
@@ -226,6 +229,7 @@ final class MeasurandType implements FieldType {
                 .required("column", Scalars.ID_TEXT, "the column of the log")
                 .optional("below", THRESHOLD, "the threshold, if the condition is to be below it")
                 .optional("above", THRESHOLD, "the threshold, if the condition is to be above it")
-                .optional("for", Scalars.quantityIn("s"), "for how long it must hold");
+                .optional("for", Scalars.quantityIn("s"), "for how long it must hold")
+                .either("below", "above");
     }
 }

@@ -25,6 +25,10 @@ final class MethodFile {
                     Shape.listOf(Scalars.choice(
                             "hot-surface", "mains", "battery", "raised-voltage", "rotating-fan", "loud-sound")),
                     "what can hurt somebody; each brings its caution onto the pages")
+            .optional(
+                    "settings",
+                    Shape.mapOf(Scalars.ID_TEXT, Scalars.TEXT),
+                    "what the method holds fixed: settings that every run has")
             .optional("records", Shape.mapOf(Scalars.ID_TEXT, Scalars.UNIT), "the columns of a log and their units")
             .required("measurands", Shape.mapOf(Scalars.ID_TEXT, new MeasurandType()), "what a run yields")
             .optional(
@@ -60,6 +64,7 @@ final class MethodFile {
                 f.text("title"),
                 f.optionalQuantity("run-length"),
                 f.texts("hazards").stream().map(MethodFile::hazard).toList(),
+                f.textByName("settings"),
                 records,
                 measurands,
                 scales,

@@ -98,7 +98,11 @@ final class RunFile {
                         "whose figures these are; measured if absent")
                 .optional("deviations", Shape.listOf(DEVIATION), "declared differences from the method")
                 .optional("waivers", Shape.listOf(WAIVER), "findings that do not matter here, and who says so")
-                .optional("pictures", Shape.listOf(ItemFile.PICTURE), "pictures of the set-up");
+                .optional("pictures", Shape.listOf(ItemFile.PICTURE), "pictures of the set-up")
+                .asking("outcome", "stopped", "why")
+                .asking("outcome", "failed", "why")
+                .asking("outcome", "excluded", "why")
+                .asking("decimal", ",", "separator");
         CIRCUMSTANCES.forEach((name, c) -> shape.optional(name, c.type(), c.meaning()));
         return shape;
     }

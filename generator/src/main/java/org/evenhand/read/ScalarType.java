@@ -39,11 +39,29 @@ record ScalarType(String what, Reading reading, Consumer<ObjectNode> schemaOf) i
         }
         try {
             String remedy = reading.fault(text.value());
-            if (remedy != null) {
+            if (remedy != null && looksRight(text.value())) {
+                int at = LookAlike.in(text.value()).orElseThrow();
+                faults.add(
+                        Rules.TEXT_DECEPTIVE,
+                        text.part(at, 1),
+                        "“" + shown(text.value()) + "” looks like “" + LookAlike.seen(text.value())
+                                + "”, but holds the character "
+                                + LookAlike.named(text.value().charAt(at)),
+                        "write “" + LookAlike.seen(text.value()) + "” by keyboard");
+            } else if (remedy != null) {
                 faults.add(Rules.FIELD_MALFORMED, text.place(), "“" + shown(text.value()) + "” is not " + what, remedy);
             }
         } catch (MisreadException e) {
             faults.add(text, e);
+        }
+    }
+
+    /** Whether it only looks like a text that would be right. */
+    private boolean looksRight(String value) {
+        try {
+            return LookAlike.in(value).isPresent() && reading.fault(LookAlike.seen(value)) == null;
+        } catch (MisreadException e) {
+            return false;
         }
     }
 

@@ -21,10 +21,17 @@ final class Scalars {
     private static final Pattern SPECIMEN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,63}");
     private static final Pattern MEASURAND = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}(/[a-z0-9][a-z0-9-]{0,63})?");
     private static final Pattern PERIOD = Pattern.compile("(\\d{1,4}) (d|days?|weeks?|months?|years?)");
+    private static final String WEB = "https?://[A-Za-z0-9.:-]{1,253}/([A-Za-z0-9._~/-]{0,500}/)?";
+    private static final String DAY = "\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])";
+    private static final String CLOCK = "([01]\\d|2[0-3]):[0-5]\\d";
+    private static final String TIME = CLOCK + "(:[0-5]\\d(\\.\\d{1,9})?)?";
     private static final String NUMBER = "[-+−]?\\d+(\\.\\d+)?([eE][-+]?\\d{1,3})?";
-    private static final String QUANTITY = "^" + NUMBER + "( ?(±|\\+/-) ?\\d+(\\.\\d+)?)? ?\\S.*$";
+    private static final String UNCERTAINTY = "( ?(±|\\+/-) ?\\d+(\\.\\d+)?)?";
+    private static final String UNIT_START = "[^\\s0-9.,+-]";
+    private static final String QUANTITY_OR_NUMBER = "^" + NUMBER + UNCERTAINTY + "( ?" + UNIT_START + ".*)?$";
+    private static final String QUANTITY = "^" + NUMBER + UNCERTAINTY + " ?" + UNIT_START + ".*$";
 
-    static final FieldType TEXT = new ScalarType("a text", t -> null, s -> types(s, "string", "number", "boolean"));
+    static final FieldType TEXT = new ScalarType("a text", t -> null, Scalars::anyText);
 
     static final FieldType ID_TEXT = pattern(
             "a name of small letters, digits and hyphens",
@@ -49,7 +56,7 @@ final class Scalars {
                 Quantity.parseCount(text);
                 return null;
             },
-            s -> types(s, "string", "number"));
+            s -> types(s, "string", "number").put("pattern", QUANTITY_OR_NUMBER));
 
     static final FieldType NUMBER_TEXT = new ScalarType(
             "a plain number",
@@ -57,14 +64,14 @@ final class Scalars {
                 Quantity.parse(text, Unit.ONE);
                 return null;
             },
-            s -> types(s, "string", "number"));
+            s -> types(s, "string", "number").put("pattern", "^" + NUMBER + "$"));
 
     static final FieldType COUNT = new ScalarType(
             "a whole number",
             text -> text.matches("\\d{1,9}") ? null : "write a whole number without a unit, such as 5",
             s -> {
                 types(s, "string", "integer");
-                s.put("pattern", "^\\d{1,9}$").put("minimum", 0);
+                s.put("pattern", "^\\d{1,9}$").put("minimum", 0).put("maximum", 999_999_999);
             });
 
     static final FieldType TRUTH = choice("true", "false");
@@ -72,15 +79,14 @@ final class Scalars {
     static final FieldType DATE = new ScalarType(
             "a date such as 2026-03-20",
             text -> isDate(text) ? null : "write year, month and day: 2026-03-20",
-            s -> types(s, "string").put("pattern", "^\\d{4}-\\d{2}-\\d{2}$"));
+            s -> types(s, "string").put("pattern", "^" + DAY + "$").put("format", "date"));
 
     static final FieldType INSTANT = new ScalarType(
             "a date and time with offset such as 2026-03-02T09:14:00Z",
             text -> isInstant(text)
                     ? null
                     : "write date, T, time, and Z or the offset from UTC (RFC 3339): 2026-03-02T10:14:00+01:00",
-            s -> types(s, "string")
-                    .put("pattern", "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2}(\\.\\d+)?)?(Z|[+-]\\d{2}:\\d{2})$"));
+            s -> types(s, "string").put("pattern", "^" + DAY + "[Tt]" + TIME + "([Zz]|[+-]" + CLOCK + ")$"));
 
     static final FieldType PERIOD_TEXT = new ScalarType(
             "a period such as 12 months",
@@ -93,7 +99,10 @@ final class Scalars {
                 Unit.parse(text);
                 return null;
             },
-            s -> types(s, "string", "integer"));
+            s -> types(s, "string", "integer")
+                    .put("pattern", "\\S")
+                    .put("minimum", 1)
+                    .put("maximum", 1));
 
     static final FieldType ACCURACY = new ScalarType(
             "limits of error such as 0.5 % of reading + 10 mW",
@@ -101,16 +110,16 @@ final class Scalars {
                 Accuracy.parse(text);
                 return null;
             },
-            s -> types(s, "string"));
+            s -> types(s, "string").put("pattern", "^\\d+(\\.\\d+)? ?" + UNIT_START));
 
     static final FieldType WEB_ADDRESS = new ScalarType(
             "a web address that ends in /",
-            text -> text.matches("https?://[A-Za-z0-9.:-]{1,253}/[A-Za-z0-9._~/-]{0,500}") && text.endsWith("/")
+            text -> text.matches(WEB)
                     ? null
                     : "write the address at which the site will stand, such as https://results.example.org/relay/",
-            s -> types(s, "string").put("pattern", "^https?://.*/$"));
+            s -> types(s, "string").put("pattern", "^" + WEB + "$"));
 
-    static final FieldType PATH = new ScalarType("a path relative to this file", t -> null, s -> types(s, "string"));
+    static final FieldType PATH = new ScalarType("a path relative to this file", t -> null, Scalars::anyText);
 
     private Scalars() {}
 
@@ -160,7 +169,13 @@ final class Scalars {
     }
 
     private static FieldType pattern(String what, Pattern pattern, String remedy) {
-        Consumer<ObjectNode> schema = s -> types(s, "string", "integer").put("pattern", "^" + pattern.pattern() + "$");
+        Consumer<ObjectNode> schema = s -> {
+            types(s, "string", "number", "boolean").put("pattern", "^(" + pattern.pattern() + ")$");
+            s.put("minimum", 0);
+            if (pattern != SPECIMEN) {
+                s.put("multipleOf", 1); // a name has no decimal point
+            }
+        };
         return new ScalarType(what, text -> pattern.matcher(text).matches() ? null : remedy, schema);
     }
 
@@ -173,6 +188,10 @@ final class Scalars {
             array.add(type);
         }
         return schema;
+    }
+
+    private static void anyText(ObjectNode schema) {
+        types(schema, "string", "number", "boolean").put("pattern", "\\S");
     }
 
     private static boolean isDate(String text) {

@@ -20,6 +20,7 @@ final class Shape implements FieldType {
 
     private final String what;
     private final Map<String, Field> fields = new LinkedHashMap<>();
+    private final List<ObjectNode> conditions = new ArrayList<>();
 
     private Shape(String what) {
         this.what = what;
@@ -37,6 +38,31 @@ final class Shape implements FieldType {
 
     Shape optional(String name, FieldType type, String meaning) {
         fields.put(name, new Field(type, false, meaning));
+        return this;
+    }
+
+    /**
+     * Tells the schema that a value of one field asks for another field. The checks of fields together, which have
+     * messages of their own, do the same while reading.
+     */
+    Shape asking(String field, String value, String... needed) {
+        ObjectNode condition = JsonNodeFactory.instance.objectNode();
+        ObjectNode given = condition.putObject("if");
+        given.putObject("properties").putObject(field).put("const", value);
+        given.putArray("required").add(field);
+        ArrayNode required = condition.putObject("then").putArray("required");
+        List.of(needed).forEach(required::add);
+        conditions.add(condition);
+        return this;
+    }
+
+    /** Tells the schema that just one of two fields is there; see {@link #asking}. */
+    Shape either(String one, String other) {
+        ObjectNode condition = JsonNodeFactory.instance.objectNode();
+        ArrayNode choices = condition.putArray("oneOf");
+        choices.addObject().putArray("required").add(one);
+        choices.addObject().putArray("required").add(other);
+        conditions.add(condition);
         return this;
     }
 
@@ -91,8 +117,9 @@ final class Shape implements FieldType {
         ObjectNode properties = schema.putObject("properties");
         ArrayNode required = JsonNodeFactory.instance.arrayNode();
         fields.forEach((name, field) -> {
-            ObjectNode property = field.type.schema();
+            ObjectNode property = JsonNodeFactory.instance.objectNode();
             property.put("description", field.meaning);
+            property.setAll(field.type.schema());
             properties.set(name, property);
             if (field.required) {
                 required.add(name);
@@ -101,12 +128,20 @@ final class Shape implements FieldType {
         if (!required.isEmpty()) {
             schema.set("required", required);
         }
+        if (!conditions.isEmpty()) {
+            schema.putArray("allOf").addAll(conditions);
+        }
         return schema;
     }
 
     /** A list of which each element has one type. */
     static FieldType listOf(FieldType element) {
-        return new ListType(element);
+        return new ListType(element, 0);
+    }
+
+    /** A list whose length the schema tells; a check of its own tells it while reading. */
+    static FieldType listOf(FieldType element, int length) {
+        return new ListType(element, length);
     }
 
     /** A mapping with names of the user's own. */
@@ -119,7 +154,7 @@ final class Shape implements FieldType {
         return new EitherType(single, composed);
     }
 
-    private record ListType(FieldType element) implements FieldType {
+    private record ListType(FieldType element, int length) implements FieldType {
 
         @Override
         public void check(Node node, Faults faults) {
@@ -139,6 +174,9 @@ final class Shape implements FieldType {
             ObjectNode schema = JsonNodeFactory.instance.objectNode();
             schema.put("type", "array");
             schema.set("items", element.schema());
+            if (length > 0) {
+                schema.put("minItems", length).put("maxItems", length);
+            }
             return schema;
         }
     }

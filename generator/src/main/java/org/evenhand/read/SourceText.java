@@ -106,6 +106,33 @@ final class SourceText {
         }
     }
 
+    /**
+     * Reports brackets within each other, in one paragraph, that no text has: what reads Markdown spends time on them
+     * that grows with the square of their number.
+     */
+    static void reportNested(String file, String text, Limits limits, Faults faults) {
+        int line = 1;
+        int lineStart = 0;
+        int open = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\n') {
+                open = i == lineStart ? 0 : open;
+                line++;
+                lineStart = i + 1;
+            } else if (c == ']' && open > 0) {
+                open--;
+            } else if (c == '[' && ++open > 2 * limits.depth()) {
+                faults.add(
+                        Rules.SIZE_LIMIT,
+                        new Place(file, line, i - lineStart + 1, 1),
+                        "more than " + 2 * limits.depth() + " brackets are open here",
+                        "close them, or put a blank line between");
+                return;
+            }
+        }
+    }
+
     /** The embeddings, overrides and isolates of UAX #9. */
     private static boolean isDirectional(char c) {
         return (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');

@@ -35,11 +35,23 @@ final class StudyFile {
             .optional("same-within", Scalars.QUANTITY_OR_COUNT, "the margin within which a difference does not matter")
             .optional("paired-by", Scalars.ID_TEXT, "the setting, or specimen, by which runs form pairs")
             .optional("for", Scalars.quantityIn("s"), "the longer time for which a failure rate becomes a chance")
-            .optional("of", Shape.listOf(Scalars.ID_TEXT), "the ratio comparisons that a geometric mean combines");
+            .optional("of", Shape.listOf(Scalars.ID_TEXT), "the ratio comparisons that a geometric mean combines")
+            .asking("as", "difference", "measurand", "level", "against")
+            .asking("as", "ratio", "measurand", "level", "against")
+            .asking("as", "time-until", "measurand", "level", "against")
+            .asking("as", "trend", "measurand")
+            .asking("as", "proportion", "measurand", "level")
+            .asking("as", "failure-rate", "measurand", "level")
+            .asking("as", "geometric-mean", "of");
 
     private static final Shape USES = Shape.of("a use of other runs")
             .required("study", Scalars.ID_TEXT, "the study whose runs are used")
             .optional("where", Shape.mapOf(Scalars.ID_TEXT, Scalars.TEXT), "which of them: settings and their values");
+
+    private static final Shape STATED = Shape.of("a stated figure")
+            .required("level", Scalars.TEXT, "the level that it is of")
+            .required("measurand", Scalars.MEASURAND_ID, "which")
+            .required("mean", Scalars.QUANTITY_OR_COUNT, "the mean of the runs, as it was worked out elsewhere");
 
     private static final Shape REVISION = Shape.of("a revision")
             .required("on", Scalars.DATE, "when")
@@ -58,6 +70,10 @@ final class StudyFile {
             .optional("planned-runs", Scalars.COUNT, "for each level")
             .required("measurands", Shape.listOf(Scalars.MEASURAND_ID), "what is shown, in this order")
             .optional("comparisons", Shape.mapOf(Scalars.ID_TEXT, COMPARISON), "what is compared with what")
+            .optional(
+                    "stated",
+                    Shape.listOf(STATED),
+                    "figures worked out elsewhere; each is computed again from the runs")
             .optional("changes-with-factor", Shape.listOf(Scalars.ID_TEXT), "settings that cannot but change with it")
             .optional("uses", Shape.listOf(USES), "runs that live in other studies")
             .optional("answered", Scalars.DATE, "when the answer was given")
@@ -71,7 +87,10 @@ final class StudyFile {
             .optional("authors", Shape.listOf(Scalars.TEXT), "who answers for it")
             .optional("caveats", Shape.listOf(Scalars.TEXT), "the author's own, in Markdown")
             .optional("waivers", Shape.listOf(RunFile.WAIVER), "findings that do not matter here, and who says so")
-            .optional("pictures", Shape.listOf(ItemFile.PICTURE), "pictures of the set-up");
+            .optional("pictures", Shape.listOf(ItemFile.PICTURE), "pictures of the set-up")
+            .asking("status", "superseded", "by")
+            .asking("status", "withdrawn", "why")
+            .either("method", "methods");
 
     private StudyFile() {}
 
@@ -134,6 +153,7 @@ final class StudyFile {
                 f.has("planned-runs") ? OptionalInt.of(Integer.parseInt(f.text("planned-runs"))) : OptionalInt.empty(),
                 f.texts("measurands").stream().map(m -> measurandId(m, methods)).toList(),
                 comparisons,
+                stated(f, methods),
                 f.texts("changes-with-factor"),
                 uses(f),
                 f.optionalDate("answered"),
@@ -175,6 +195,13 @@ final class StudyFile {
     private static List<Study.UsedRuns> uses(Fields f) {
         return f.groups("uses").stream()
                 .map(u -> new Study.UsedRuns(u.text("study"), Map.copyOf(u.textByName("where"))))
+                .toList();
+    }
+
+    private static List<Study.StatedFigure> stated(Fields f, List<String> methods) {
+        return f.groups("stated").stream()
+                .map(s -> new Study.StatedFigure(
+                        s.text("level"), measurandId(s.text("measurand"), methods), Fields.quantity(s.text("mean"))))
                 .toList();
     }
 

@@ -63,6 +63,9 @@ final class StudyLinker {
             measurand(study, study.measurands().get(i), study.places().of("measurands/" + i));
         }
         study.comparisons().forEach(c -> check(study, c));
+        for (int i = 0; i < study.stated().size(); i++) {
+            check(study, study.stated().get(i), "stated/" + i);
+        }
         for (int i = 0; i < study.uses().size(); i++) {
             isStudy(study.uses().get(i).study(), studies, study.places().of("uses/" + i + "/study"));
         }
@@ -119,6 +122,17 @@ final class StudyLinker {
                     NearMiss.suggestion(id.measurand(), method.measurands().keySet()));
         }
         return Optional.ofNullable(measurand);
+    }
+
+    private void check(Study study, Study.StatedFigure stated, String path) {
+        checkLevel(study, stated.level(), path + "/level");
+        measurand(study, stated.measurand(), study.places().of(path + "/measurand"))
+                .filter(m -> !m.isNumeric() || !stated.mean().unit().convertsTo(m.unit()))
+                .ifPresent(m -> faults.add(
+                        Rules.UNIT_DIMENSION,
+                        study.places().of(path + "/mean"),
+                        "“" + stated.mean() + "” cannot be a mean of “" + m.title() + "”",
+                        m.isNumeric() ? "give it in " + m.unit().symbol() : "judgements have no mean; delete it"));
     }
 
     private void check(Study study, Comparison comparison) {

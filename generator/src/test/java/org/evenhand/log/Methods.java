@@ -44,6 +44,7 @@ public final class Methods {
                 "Soak",
                 Optional.empty(),
                 List.of(),
+                Map.of(),
                 columns,
                 byId,
                 Map.of(),

@@ -90,6 +90,7 @@ class MeasurementsTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Optional.empty(),
                 Status.DRAFT,
                 Optional.empty(),

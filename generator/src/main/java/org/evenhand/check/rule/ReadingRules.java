@@ -4,13 +4,18 @@ import static org.evenhand.check.Group.READING;
 import static org.evenhand.model.Severity.WITHHOLD;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.evenhand.check.FolderRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.read.Rules;
 
-/** The rules that reading applies to every file; here are the facts, for there is nothing left to check. */
+/** The rules on the files themselves. Most are applied while reading, so that the facts alone stand here. */
 public final class ReadingRules {
 
-    public static final List<RuleFacts> ALL = List.of(
+    /** Those that look at all files once they are read. */
+    public static final List<FolderRule> OF_FOLDER = List.of(new ContentActive(), new PersonalData());
+
+    private static final List<RuleFacts> OF_FILES = List.of(
             RuleFacts.of(
                     Rules.FILE_UNREADABLE, READING, WITHHOLD, "a file that is missing or is not what its name says"),
             RuleFacts.of(Rules.FIELD_MISSING, READING, WITHHOLD, "a field that must be there and is not"),
@@ -33,6 +38,10 @@ public final class ReadingRules {
             RuleFacts.of(Rules.SIZE_LIMIT, READING, WITHHOLD, "a file, or a part of one, that is larger than is read"),
             RuleFacts.of(
                     Rules.TEXT_DECEPTIVE, READING, WITHHOLD, "characters that make a text look other than it reads"));
+
+    public static final List<RuleFacts> ALL = Stream.concat(
+                    OF_FILES.stream(), OF_FOLDER.stream().map(FolderRule::facts))
+            .toList();
 
     private ReadingRules() {}
 }

@@ -1,0 +1,21 @@
+package org.evenhand.check;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.evenhand.model.Finding;
+import org.evenhand.model.ResultsFolder;
+
+/** One check of all files at once, studies or not. Implementations hold no state. */
+public interface FolderRule {
+
+    RuleFacts facts();
+
+    /**
+     * Looks at the whole folder.
+     *
+     * @param folder as it was read
+     * @param root where it lies
+     * @return what was found, in any order
+     */
+    List<Finding> check(ResultsFolder folder, Path root);
+}

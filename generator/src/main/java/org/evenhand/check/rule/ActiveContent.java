@@ -1,0 +1,143 @@
+package org.evenhand.check.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Finds what a browser would run, or fetch on its own, in a text in Markdown. What stands in code is only shown. */
+final class ActiveContent {
+
+    private static final Parser PARSER = Parser.builder()
+            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+            .maxOpenBlockParsers(100)
+            .build();
+
+    private static final Set<String> SCHEMES = Set.of("javascript", "vbscript", "data", "blob", "file");
+    private static final Set<String> ELEMENTS =
+            Set.of("script", "iframe", "frame", "object", "embed", "applet", "style", "link", "meta", "base", "form");
+    private static final Pattern TAG = Pattern.compile("<([a-z][a-z0-9-]*+)([^<>]*+)");
+    private static final Pattern HANDLER = Pattern.compile("[\\s\"'/](on[a-z]++)\\s*+=");
+    private static final Pattern ENTITY =
+            Pattern.compile("&#(?:x([0-9a-f]{1,6})|([0-9]{1,7}));?|&(colon|tab|newline);");
+
+    /**
+     * A part of a text.
+     *
+     * @param what it is, in the words of a message
+     * @param line from 0
+     * @param column from 0
+     * @param length in characters, at least 1
+     */
+    record Part(String what, int line, int column, int length) {}
+
+    private ActiveContent() {}
+
+    /** In the order of the text. */
+    static List<Part> in(String markdown) {
+        List<Part> parts = new ArrayList<>();
+        Node node;
+        try {
+            node = PARSER.parse(markdown);
+        } catch (StackOverflowError e) {
+            // The parser goes down into emphasis and links by recursion; thousands of them are no text.
+            return List.of(new Part("nesting too deep to be read", 0, 0, 1));
+        }
+        // Down, across, up: without recursion, for a hostile text may be nested deeper than a stack.
+        while (node != null) {
+            look(node, parts);
+            if (node.getFirstChild() != null) {
+                node = node.getFirstChild();
+                continue;
+            }
+            while (node != null && node.getNext() == null) {
+                node = node.getParent();
+            }
+            node = node == null ? null : node.getNext();
+        }
+        return parts;
+    }
+
+    private static void look(Node node, List<Part> parts) {
+        Optional<String> what = Optional.empty();
+        if (node instanceof Link link) {
+            what = scheme(link.getDestination()).map(s -> "a link to a “" + s + ":” address");
+        } else if (node instanceof Image image) {
+            what = scheme(image.getDestination()).map(s -> "a picture from a “" + s + ":” address");
+        } else if (node instanceof HtmlInline html) {
+            what = html(html.getLiteral());
+        } else if (node instanceof HtmlBlock html) {
+            what = html(html.getLiteral());
+        }
+        what.ifPresent(w -> parts.add(part(w, node)));
+    }
+
+    private static Part part(String what, Node node) {
+        if (node.getSourceSpans().isEmpty()) {
+            return new Part(what, 0, 0, 1);
+        }
+        SourceSpan span = node.getSourceSpans().get(0);
+        return new Part(what, span.getLineIndex(), span.getColumnIndex(), Math.max(1, span.getLength()));
+    }
+
+    private static Optional<String> html(String literal) {
+        String text = decoded(literal).toLowerCase(Locale.ROOT);
+        Matcher tag = TAG.matcher(text);
+        while (tag.find()) {
+            if (ELEMENTS.contains(tag.group(1))) {
+                return Optional.of("the element <" + tag.group(1) + ">");
+            }
+            Matcher handler = HANDLER.matcher(tag.group(2));
+            if (handler.find()) {
+                return Optional.of("the handler “" + handler.group(1) + "”");
+            }
+            for (String value : tag.group(2).split("=", -1)) {
+                Optional<String> scheme = scheme(value.replaceAll("^[\\s\"']++", ""));
+                if (scheme.isPresent()) {
+                    return Optional.of("an address of the kind “" + scheme.get() + ":”");
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The scheme of an address if it is one that runs something; browsers skip blanks and control characters in it. */
+    private static Optional<String> scheme(String address) {
+        StringBuilder scheme = new StringBuilder();
+        for (char c : decoded(address).toCharArray()) {
+            if (c == ':') {
+                return Optional.of(scheme.toString().toLowerCase(Locale.ROOT)).filter(SCHEMES::contains);
+            }
+            if (c > ' ') {
+                scheme.append(c);
+            }
+            if (scheme.length() > 10) {
+                break;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String decoded(String text) {
+        return ENTITY.matcher(text).replaceAll(m -> Matcher.quoteReplacement(character(m)));
+    }
+
+    private static String character(java.util.regex.MatchResult entity) {
+        if (entity.group(3) != null) {
+            return entity.group(3).equals("colon") ? ":" : " ";
+        }
+        int code = entity.group(1) != null ? Integer.parseInt(entity.group(1), 16) : Integer.parseInt(entity.group(2));
+        return Character.isValidCodePoint(code) ? Character.toString(code) : "";
+    }
+}

@@ -1,0 +1,106 @@
+package org.evenhand.check.rule;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Instrument;
+import org.evenhand.model.Origin;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Subject;
+
+/** An instrument vouches for its readings as long as its calibration holds. Source: ISO/IEC 17025:2017, 6.4 and 6.5. */
+public final class CalibrationOverdue implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "calibration-overdue",
+            Group.RECORD,
+            Severity.CAVEAT,
+            "values by an instrument that is not named, or whose calibration had lapsed");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        Map<String, List<LevelRun>> users = new TreeMap<>();
+        Map<String, List<LevelRun>> unnamed = new TreeMap<>();
+        for (LevelRun run : study.countingRuns()) {
+            if (run.run().origin() != Origin.MEASURED) {
+                continue; // whose instruments those were, its origin says
+            }
+            Set<String> used = new TreeSet<>();
+            for (String source : Sources.of(study, run)) {
+                String instrument = run.run().instruments().get(source);
+                if (instrument == null) {
+                    unnamed.computeIfAbsent(source, s -> new ArrayList<>()).add(run);
+                } else if (used.add(instrument)) {
+                    users.computeIfAbsent(instrument, s -> new ArrayList<>()).add(run);
+                }
+            }
+        }
+        unnamed.forEach((source, runs) -> each(
+                study,
+                runs,
+                (run, subject) -> report.at(run.run().places().of("instruments"), subject)
+                        .meaning("How far the values can be trusted is not known.")
+                        .found(
+                                "nothing says with which instrument “" + source + "” was measured in the run "
+                                        + run.run().id(),
+                                "add it to instruments, and describe it in instruments/")));
+        users.forEach((id, runs) -> check(study, study.folder().instruments().get(id), runs, report));
+    }
+
+    private static void check(StudyView study, Instrument instrument, List<LevelRun> runs, Report report) {
+        if (instrument.calibrated().isEmpty() || instrument.calibrationValid().isEmpty()) {
+            String lacking = instrument.calibrated().isEmpty() ? "calibrated" : "calibration-valid";
+            report.at(instrument.places().of("instrument"), study.subject())
+                    .notCheckable(lacking, "add when it was last calibrated, or checked, and for how long that holds");
+            return;
+        }
+        LocalDate due =
+                instrument.calibrated().get().plus(instrument.calibrationValid().get());
+        List<LevelRun> undated =
+                runs.stream().filter(r -> RunDay.of(r).isEmpty()).toList();
+        each(
+                study,
+                undated,
+                (run, subject) -> report.at(run.run().places().of("run"), subject)
+                        .notCheckable("started", "add when the run began"));
+        List<LevelRun> late = runs.stream()
+                .filter(r -> RunDay.of(r).filter(due::isBefore).isPresent())
+                .toList();
+        each(
+                study,
+                late,
+                (run, subject) -> report.at(instrument.places().of("calibration-valid"), subject)
+                        .meaning(
+                                "How far it had drifted by then is not known, and the stated uncertainty may be too small.")
+                        .found(
+                                "the calibration of “" + instrument.id() + "” was due on " + due + ", and the run "
+                                        + run.run().id() + " was made on "
+                                        + RunDay.of(run).orElseThrow(),
+                                "have it calibrated; if it is found within its limits, waive this with the date and result"));
+    }
+
+    /** Once for the study if all of its runs are touched, else once for each run. */
+    private static void each(StudyView study, List<LevelRun> runs, BiConsumer<LevelRun, Subject> action) {
+        if (!runs.isEmpty() && runs.size() == study.countingRuns().size()) {
+            action.accept(runs.get(0), study.subject());
+        } else {
+            runs.forEach(run -> action.accept(run, study.subject(run)));
+        }
+    }
+}

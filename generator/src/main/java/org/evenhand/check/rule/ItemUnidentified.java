@@ -1,0 +1,48 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Item;
+import org.evenhand.model.Origin;
+import org.evenhand.model.Severity;
+
+/** Without the specimen's name nobody can tell what was tested. Source: ISO/IEC 17025:2017, 7.8.2.1 g. */
+public final class ItemUnidentified implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "item-unidentified",
+            Group.RECORD,
+            Severity.WITHHOLD,
+            "a run that does not say on which specimen it was made");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.runs()) {
+            Item item = study.item(run.run());
+            if (run.run().origin() != Origin.MEASURED
+                    || run.run().specimen().isPresent()
+                    || item.unidentified().isPresent()) {
+                continue;
+            }
+            report.at(run.run().places().of("item"), study.subject(run))
+                    .meaning(
+                            "Runs of one specimen and runs of several look alike, so that nobody can tell how far they reach.")
+                    .found(
+                            "the run " + run.run().id() + " does not say which specimen of " + item.name()
+                                    + " it was made on",
+                            item.specimens().isEmpty()
+                                    ? "name the specimens in items/" + item.id()
+                                            + ", a name of your own will do; or say there under “unidentified” why not"
+                                    : "add specimen: one of " + String.join(", ", item.specimens()));
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.evenhand.check.rule;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
+import org.evenhand.check.FolderRule;
+import org.evenhand.check.Group;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Finding;
+import org.evenhand.model.Place;
+import org.evenhand.model.ResultsFolder;
+import org.evenhand.model.Run;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Study;
+import org.evenhand.model.Subject;
+
+/** What tells of people or their networks does not belong into published files. */
+public final class PersonalData implements FolderRule {
+
+    /** How much of each file is looked at, unpacked: headers, comments and the first hours of a log. */
+    private static final int BYTES = 4_000_000;
+
+    private static final int FILES = 100_000;
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "personal-data",
+            Group.READING,
+            Severity.CAVEAT,
+            "home folders, network addresses, names of wireless networks and e-mail addresses in files and logs");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public List<Finding> check(ResultsFolder folder, Path root) {
+        Map<String, Subject> subjects = subjects(folder);
+        String contact = folder.publication().flatMap(p -> p.contact()).orElse("");
+        // Several at a time; what comes out does not depend on how many.
+        return files(root).parallelStream()
+                .flatMap(file -> found(root, file, contact, subjects.getOrDefault(file, subject(file, folder))))
+                .toList();
+    }
+
+    private static Stream<Finding> found(Path root, String file, String contact, Subject subject) {
+        return PersonalTraces.in(head(root, file), contact).entrySet().stream().map(found -> {
+            PersonalTraces.Trace trace = found.getValue();
+            String more = trace.count() == 1 ? "" : ", and " + (trace.count() - 1) + " more in this file";
+            return Finding.fault(
+                    FACTS.id(),
+                    FACTS.severity(),
+                    new Place(file, trace.line(), trace.column(), trace.length()),
+                    subject,
+                    "this seems to be " + found.getKey().words() + more,
+                    "replace it by a word that tells as much and names nobody, then keep the original to yourself");
+        });
+    }
+
+    /** Regular files of kinds that are published, sorted; links and hidden files are passed over. */
+    private static List<String> files(Path root) {
+        if (!Files.isDirectory(root)) {
+            return List.of();
+        }
+        try (Stream<Path> walk = Files.walk(root)) {
+            return walk.filter(Files::isRegularFile)
+                    .filter(p -> !Files.isSymbolicLink(p))
+                    .map(p -> root.relativize(p).toString().replace('\\', '/'))
+                    .filter(f -> !f.startsWith(".") && !f.contains("/."))
+                    .filter(f -> f.matches(".*\\.(?:yaml|yml|json|md|csv|txt|log|gz)"))
+                    .limit(FILES)
+                    .sorted()
+                    .toList();
+        } catch (IOException | java.io.UncheckedIOException e) {
+            return List.of(); // reading has told of it
+        }
+    }
+
+    private static byte[] head(Path root, String file) {
+        try (InputStream in = Files.newInputStream(root.resolve(file))) {
+            return (file.endsWith(".gz") ? new GZIPInputStream(in) : in).readNBytes(BYTES);
+        } catch (IOException e) {
+            return new byte[0]; // reading has told of it
+        }
+    }
+
+    private static Map<String, Subject> subjects(ResultsFolder folder) {
+        Map<String, Subject> subjects = new HashMap<>();
+        for (Study study : folder.studies().values()) {
+            for (Run run : study.runs()) {
+                Subject subject = Subject.run(study.id(), run.id());
+                subjects.put(run.places().file().file(), subject);
+                run.log().ifPresent(log -> subjects.put(log.file(), subject));
+            }
+        }
+        return subjects;
+    }
+
+    private static Subject subject(String file, ResultsFolder folder) {
+        String[] parts = file.split("/");
+        boolean ofStudy = parts.length > 2
+                && parts[0].equals("studies")
+                && folder.studies().containsKey(parts[1]);
+        return ofStudy ? Subject.study(parts[1]) : Subject.PUBLICATION;
+    }
+}

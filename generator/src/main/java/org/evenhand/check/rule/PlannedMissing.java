@@ -1,0 +1,56 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Status;
+import org.evenhand.model.Study;
+
+/**
+ * Every run that was planned is there, if only as a failure. Source: Hoefler and Belli, "Scientific Benchmarking of
+ * Parallel Computing Systems", SC15, rule 2.
+ */
+public final class PlannedMissing implements Rule {
+
+    private static final RuleFacts FACTS =
+            RuleFacts.of("planned-missing", Group.RECORD, Severity.WITHHOLD, "planned runs of which nothing is said");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        Study plan = study.study();
+        if (plan.status() == Status.WANTED || plan.status() == Status.DRAFT) {
+            return; // the runs may yet come
+        }
+        if (plan.plannedRuns().isEmpty()) {
+            report.at(plan.places().of("levels"), study.subject())
+                    .notCheckable("planned-runs", "add how many runs were planned for each level");
+            return;
+        }
+        int planned = plan.plannedRuns().getAsInt();
+        for (String method : plan.methods()) {
+            for (int i = 0; i < plan.levels().size(); i++) {
+                String level = plan.levels().get(i);
+                long shown = study.runs().stream()
+                        .filter(r -> r.level().equals(level) && r.run().method().equals(method))
+                        .count();
+                if (shown < planned) {
+                    report.at(plan.places().of("levels/" + i), study.subject())
+                            .meaning("Whoever leaves out runs unseen can choose the answer.")
+                            .found(
+                                    "at “" + level + "” " + planned + " runs by “" + method + "” were planned and "
+                                            + shown + " are shown",
+                                    "bring the others; for those that came to nothing, a run file with outcome: failed"
+                                            + " and the reason will do");
+                }
+            }
+        }
+    }
+}

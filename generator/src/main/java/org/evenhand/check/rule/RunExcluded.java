@@ -1,0 +1,81 @@
+package org.evenhand.check.rule;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Severity;
+import org.evenhand.quantity.Unit;
+
+/**
+ * A summary of the runs that somebody kept says little about all of them. Source: Georges, Buytaert and Eeckhout,
+ * "Statistically Rigorous Java Performance Evaluation", OOPSLA 2007, on reporting the best of several runs.
+ */
+public final class RunExcluded implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "run-excluded", Group.RECORD, Severity.CAVEAT, "many runs that are left out of a summary")
+            .withLimit("25 %", RuleFacts.COMMON_PRACTICE);
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        for (LevelRun run : study.runs()) {
+            if (run.run().counts()) {
+                continue;
+            }
+            run.run()
+                    .why()
+                    .filter(why -> why.codePoints().noneMatch(Character::isLetter))
+                    .ifPresent(why -> report.at(run.run().places().of("why"), study.subject(run))
+                            .as(Severity.WITHHOLD)
+                            .meaning("Whoever leaves out runs without a reason can choose the answer.")
+                            .found(
+                                    "the run " + run.run().id() + " is " + word(run) + ", and its reason, “" + why
+                                            + "”, says nothing",
+                                    "say what happened, in words"));
+        }
+        study.study().levels().forEach(level -> checkLevel(study, level, report));
+    }
+
+    private static void checkLevel(StudyView study, String level, Report report) {
+        List<LevelRun> all =
+                study.runs().stream().filter(r -> r.level().equals(level)).toList();
+        List<LevelRun> left = all.stream().filter(r -> !r.run().counts()).toList();
+        if (left.size() < 2) {
+            return; // one mishap is nobody's choice
+        }
+        Report.Applied limit = report.limit(study.method(left.get(0).run()), Unit.ONE);
+        if (left.size() <= all.size() * limit.value()) {
+            return;
+        }
+        String which =
+                left.stream().map(r -> r.run().id() + " (" + word(r) + ")").collect(Collectors.joining(", "));
+        int index = study.study().levels().indexOf(level);
+        for (LevelRun run : all) {
+            if (run.run().counts()) {
+                report.at(study.study().places().of("levels/" + index), study.subject(run))
+                        .against(limit.limit())
+                        .meaning("The figures are those of the runs that were kept, and say little about the others.")
+                        .found(
+                                "at “" + level + "” " + left.size() + " of " + all.size()
+                                        + " runs are left out of the summary: " + which,
+                                "keep all runs that followed the method, or repeat those that did not");
+                return;
+            }
+        }
+    }
+
+    private static String word(LevelRun run) {
+        return run.run().outcome().name().toLowerCase(Locale.ROOT);
+    }
+}

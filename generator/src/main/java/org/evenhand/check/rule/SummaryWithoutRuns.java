@@ -1,0 +1,83 @@
+package org.evenhand.check.rule;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelSummary;
+import org.evenhand.model.Place;
+import org.evenhand.model.Severity;
+import org.evenhand.model.Study;
+import org.evenhand.quantity.Quantity;
+
+/** A figure that is stated can be computed again from its runs. Source: ISO/IEC 17025:2017, 7.11.6. */
+public final class SummaryWithoutRuns implements Rule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "summary-without-runs",
+            Group.RECORD,
+            Severity.WITHHOLD,
+            "a stated figure that its runs do not bear out, or that has none");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        List<Study.StatedFigure> stated = study.study().stated();
+        for (int i = 0; i < stated.size(); i++) {
+            fault(study, stated.get(i), study.study().places().of("stated/" + i + "/mean"), report);
+        }
+    }
+
+    private static void fault(StudyView study, Study.StatedFigure stated, Place place, Report report) {
+        Optional<LevelSummary> summary = study.evidence().summary(stated.level(), stated.measurand());
+        String what = "the mean of “" + study.measurand(stated.measurand()).title() + "” at “" + stated.level()
+                + "” is stated as " + stated.mean();
+        boolean hasRuns = study.countingRuns().stream()
+                .anyMatch(r -> r.level().equals(stated.level())
+                        && r.value(stated.measurand()).isPresent());
+        if (!hasRuns) {
+            report.at(place, study.subject())
+                    .meaning("Nobody can see how the figure came about.")
+                    .found(what + ", but no run stands behind it", "attach the runs, or delete the figure");
+        } else if (summary.isEmpty() || summary.get().mean().isEmpty()) {
+            report.at(place, study.subject())
+                    .meaning("Nobody can see how the figure came about.")
+                    .found(
+                            what + ", but the runs have no mean"
+                                    + (isCensored(summary) ? ": some are only known to be larger" : ""),
+                            "list the measurand in the study; give no mean of what did not happen in every run");
+        } else {
+            LevelSummary found = summary.get();
+            double computed = found.mean().getAsDouble();
+            // Half a unit of the last digit that is written, and a hair for the conversion of units.
+            double half = new Quantity(
+                                    BigDecimal.ONE.movePointLeft(
+                                            stated.mean().value().scale()),
+                                    Optional.empty(),
+                                    stated.mean().unit())
+                            .differenceIn(found.unit())
+                    / 2;
+            if (Math.abs(stated.mean().in(found.unit()) - computed) <= Math.abs(half) * (1 + 1e-9)) {
+                return;
+            }
+            report.at(place, study.subject())
+                    .meaning("One of the two is wrong, and a reader cannot tell which.")
+                    .found(
+                            what + ", but the " + found.runs().size() + " runs give " + Report.number(computed) + " "
+                                    + found.unit().symbol(),
+                            "find out which is wrong: a run that is missing, or a slip in the calculation");
+        }
+    }
+
+    private static boolean isCensored(Optional<LevelSummary> summary) {
+        return summary.map(s -> s.censored() > 0).orElse(false);
+    }
+}
