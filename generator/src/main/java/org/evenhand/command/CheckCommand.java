@@ -7,6 +7,8 @@ import java.util.concurrent.Callable;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.model.Finding;
+import org.evenhand.model.Outcome;
+import org.evenhand.model.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -30,6 +32,43 @@ final class CheckCommand implements Callable<Integer> {
             description = "prints the findings of this rule alone; may be repeated")
     private List<String> only = List.of();
 
+    @Option(names = "--format", paramLabel = "FORM", description = "${COMPLETION-CANDIDATES}; text if absent")
+    private Form form = Form.text;
+
+    @Option(
+            names = "--fail-on",
+            paramLabel = "SEVERITY",
+            description = "ends with 1 for findings of this severity and graver ones: ${COMPLETION-CANDIDATES};"
+                    + " withhold if absent")
+    private Failing failOn = Failing.withhold;
+
+    @Option(
+            names = "--most",
+            paramLabel = "N",
+            description = "prints at most so many findings and counts the rest; ${DEFAULT-VALUE} if absent")
+    private int most = 10_000;
+
+    /** How findings are written. */
+    enum Form {
+        text,
+        json,
+        sarif
+    }
+
+    /** From which severity on the command ends with 1. */
+    enum Failing {
+        withhold(Severity.WITHHOLD),
+        refuse(Severity.REFUSE),
+        caveat(Severity.CAVEAT),
+        note(Severity.NOTE);
+
+        private final Severity severity;
+
+        Failing(Severity severity) {
+            this.severity = severity;
+        }
+    }
+
     CheckCommand(Streams streams) {
         this.streams = streams;
     }
@@ -40,14 +79,26 @@ final class CheckCommand implements Callable<Integer> {
         List<Finding> shown = checked.findings().stream()
                 .filter(f -> only.isEmpty() || only.contains(f.rule()))
                 .toList();
-        print(streams.out(), shown);
+        int leftOut = Math.max(0, shown.size() - Math.max(0, most));
+        print(streams.out(), shown.subList(0, shown.size() - leftOut), leftOut);
         streams.err().println(Summary.of(checked));
-        return status(checked);
+        boolean fails = shown.stream()
+                .anyMatch(f -> f.outcome() == Outcome.FOUND && f.severity().compareTo(failOn.severity) <= 0);
+        return fails ? Math.max(1, status(checked)) : status(checked);
     }
 
-    void print(PrintStream out, List<Finding> findings) {
-        FindingText text = new FindingText(folder, Terminal.hasColour());
-        findings.forEach(f -> out.println(text.write(f)));
+    private void print(PrintStream out, List<Finding> findings, int leftOut) {
+        switch (form) {
+            case json -> out.print(FindingJson.write(findings, leftOut) + "\n");
+            case sarif -> out.print(Sarif.write(findings) + "\n");
+            case text -> {
+                FindingText text = new FindingText(folder, Terminal.hasColour());
+                findings.forEach(f -> out.println(text.write(f)));
+                if (leftOut > 0) {
+                    out.println("and " + leftOut + " more; --most shows more of them");
+                }
+            }
+        }
         out.flush();
     }
 

@@ -22,7 +22,8 @@ final class Summary {
                         .sum(),
                 "run",
                 "runs"));
-        parts.add(number(count(checked, Severity.WITHHOLD) + count(checked, Severity.REFUSE), "error", "errors"));
+        parts.add(number(count(checked, Severity.WITHHOLD), "error", "errors"));
+        parts.add(number(count(checked, Severity.REFUSE), "refusal", "refusals"));
         parts.add(number(count(checked, Severity.CAVEAT), "caveat", "caveats"));
         parts.add(number(count(checked, Severity.NOTE), "note", "notes"));
         long open = checked.findings().stream()

@@ -209,7 +209,7 @@ final class UnitParser {
     private static MisreadException unknown(String text) {
         String near = nearest(text);
         String remedy = near == null
-                ? "use a symbol of the SI Brochure or a UCUM code; docs/file-format.md lists those that are known"
+                ? "use a symbol of the SI Brochure or a UCUM code; docs/units.md lists those that are known"
                 : "did you mean “" + near + "”? Capitals count";
         return new MisreadException(
                 Fault.UNIT_UNKNOWN, 0, Math.max(1, text.length()), "the unit “" + text + "” is not known", remedy);

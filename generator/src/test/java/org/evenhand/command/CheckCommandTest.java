@@ -32,7 +32,7 @@ class CheckCommandTest {
 
     @Test
     void aSoundFolderPassesWithoutAWord() {
-        Called called = check().ended(0).says("1 study, 6 runs, 0 errors, 0 caveats, 0 notes");
+        Called called = check().ended(0).says("1 study, 6 runs, 0 errors, 0 refusals, 0 caveats, 0 notes");
         assertEquals("", called.out());
     }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** A results folder to do something to: one sound study of six runs. */
@@ -19,9 +20,14 @@ record Given(Path root) {
         return new Given(root);
     }
 
-    /** The folder with a second sound study, "copy". */
+    /** The folder with a second sound study, "copy", whose clocks read a little differently. */
     Given withASecondStudy() {
         copy(root.resolve("studies/plate"), root.resolve("studies/copy"));
+        for (String level : List.of("none", "plate")) {
+            for (int run = 1; run <= 3; run++) {
+                replacing("studies/copy/logs/" + level + "-" + run + ".csv", ",1799,", ",1801,");
+            }
+        }
         return replacing("studies/copy/study.md", "study: plate", "study: copy");
     }
 
