@@ -18,8 +18,9 @@ final class Summary {
         parts.add(number(checked.studies().size() + checked.folder().broken().size(), "study", "studies"));
         parts.add(number(
                 checked.studies().values().stream()
-                        .mapToInt(s -> s.evidence().study().runs().size())
-                        .sum(),
+                                .mapToInt(s -> s.evidence().study().runs().size())
+                                .sum()
+                        + checked.folder().brokenRuns().size(),
                 "run",
                 "runs"));
         parts.add(number(count(checked, Severity.WITHHOLD), "error", "errors"));
