@@ -132,7 +132,8 @@ class UnitsPageTest {
         if (Set.of("mmHg", "inHg", "r/min", "r", "turn", "‰", "ppm").contains(symbol)) {
             return "UCUM";
         }
-        if (unit.dimension().equals(Dimension.ONE) && !Set.of("1", "%", "percentage points").contains(symbol)) {
+        if (unit.dimension().equals(Dimension.ONE)
+                && !Set.of("1", "%", "percentage points").contains(symbol)) {
             return "a name for what is counted";
         }
         return symbol.endsWith("B") || symbol.endsWith("bit") ? "IEC 80000-13" : "SI Brochure";

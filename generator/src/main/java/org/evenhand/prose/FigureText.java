@@ -1,0 +1,250 @@
+package org.evenhand.prose;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.OptionalDouble;
+import org.evenhand.compare.Verdict;
+import org.evenhand.model.Better;
+import org.evenhand.prose.Evidence.Kind;
+import org.evenhand.prose.EvidenceLink.Form;
+import org.evenhand.quantity.Figures;
+import org.evenhand.quantity.Unit;
+import org.evenhand.quantity.UnitKind;
+
+/** Writes figures so that they read well within a sentence. */
+final class FigureText {
+
+    private static final String SPACE = Figures.NO_BREAK_SPACE;
+    private static final Unit PER_HOUR = Unit.of("1/h");
+    static final Unit PERCENT = Unit.of("%");
+
+    /** No figure has more significant digits than this. */
+    private static final int MOST_DIGITS = 6;
+
+    private FigureText() {}
+
+    /** The text of a link that the author left empty. */
+    static String of(Evidence evidence, Form form) {
+        if (evidence.isRefused()) {
+            return "not comparable";
+        }
+        if (form == Form.WORDS) {
+            return words(evidence);
+        }
+        if (!evidence.words().isEmpty()) {
+            return evidence.words();
+        }
+        return switch (evidence.kind()) {
+            case RATIO -> ratio(evidence, form);
+            case DIFFERENCE -> {
+                Figure figure = form.isInverse()
+                        ? evidence.figure().scaled(-1, 0, evidence.figure().unit())
+                        : evidence.figure();
+                yield form == Form.INTERVAL ? withInterval(figure, true) : value(figure, true);
+            }
+            case TREND -> trend(evidence);
+            case SHARE -> share(evidence);
+            case FAILURE_RATE -> rate(evidence, form);
+            default -> form == Form.INTERVAL ? withInterval(evidence.figure(), false) : value(evidence.figure(), false);
+        };
+    }
+
+    /** For the note of a link: interval, what n counts, verdict. */
+    static String note(Evidence evidence) {
+        StringBuilder note = new StringBuilder(evidence.title());
+        if (evidence.figure().hasInterval() && !evidence.isRefused()) {
+            note.append("; 95")
+                    .append(SPACE)
+                    .append("% interval ")
+                    .append(ends(evidence.figure(), decimals(evidence.figure()), isShareDifference(evidence)));
+        }
+        if (!evidence.n().isEmpty()) {
+            note.append("; ").append(evidence.n());
+        }
+        evidence.verdict().ifPresent(v -> note.append("; ").append(spoken(v, evidence)));
+        return note.toString();
+    }
+
+    private static String spoken(Verdict verdict, Evidence evidence) {
+        return switch (verdict) {
+            case DIFFERS -> "differs";
+            case SAME_WITHIN_MARGIN ->
+                (evidence.differs() ? "differs, but by less than the margin of " : "the same within ")
+                        + evidence.margin().orElse("the margin");
+            case NOT_SHOWN -> "a difference is not shown";
+            case NOT_COMPARABLE -> "not comparable";
+        };
+    }
+
+    /** The figure and what is known of it, for messages. */
+    static String computed(Evidence evidence) {
+        if (evidence.isRefused()) {
+            return "not comparable";
+        }
+        if (!evidence.words().isEmpty()) {
+            return evidence.words();
+        }
+        if (evidence.kind() == Kind.RATIO) {
+            return ratio(evidence, Form.INTERVAL) + ", that is " + ratio(evidence, Form.PERCENT);
+        }
+        return of(evidence, Form.INTERVAL);
+    }
+
+    static int decimals(Figure figure) {
+        double half = figure.halfWidth();
+        double alone = figure.value().orElse(figure.low().orElse(figure.high().orElse(0)));
+        if (half > 0) {
+            // An interval far narrower than any instrument resolves is the noise of arithmetic.
+            int most = alone == 0 ? MOST_DIGITS : Figures.decimals(Math.abs(alone)) + MOST_DIGITS - 2;
+            return Math.min(Figures.decimals(half), most);
+        }
+        return figure.value().isPresent() || figure.low().isPresent()
+                ? Figures.decimalsAlone(alone)
+                // A bound alone: two digits say what it can say.
+                : alone > 0 ? Figures.decimals(alone) : 0;
+    }
+
+    static String value(Figure figure, boolean difference) {
+        int decimals = decimals(figure);
+        if (figure.value().isPresent()) {
+            return number(figure.value().getAsDouble(), decimals, figure.unit(), difference);
+        }
+        if (figure.low().isPresent()) {
+            return "more than " + number(figure.low().getAsDouble(), decimals, figure.unit(), difference);
+        }
+        return figure.high().isPresent()
+                ? "less than " + number(figure.high().getAsDouble(), decimals, figure.unit(), difference)
+                : "not known";
+    }
+
+    private static String withInterval(Figure figure, boolean difference) {
+        return figure.hasInterval()
+                ? value(figure, difference) + interval(figure, decimals(figure), difference)
+                : value(figure, difference);
+    }
+
+    private static String interval(Figure figure, int decimals, boolean difference) {
+        return " (95" + SPACE + "% interval " + ends(figure, decimals, difference) + ")";
+    }
+
+    private static String ends(Figure figure, int decimals, boolean difference) {
+        return number(figure.low().orElseThrow(), decimals, figure.unit(), difference) + " to "
+                + number(figure.high().orElseThrow(), decimals, figure.unit(), difference);
+    }
+
+    private static boolean isShareDifference(Evidence evidence) {
+        return evidence.kind() == Kind.DIFFERENCE;
+    }
+
+    /** A difference of percentages is in percentage points: percent of what could not be told. */
+    static String number(double value, int decimals, Unit unit, boolean difference) {
+        String number = Figures.at(value, decimals);
+        if (difference && unit.equals(PERCENT)) {
+            return number + SPACE + "percentage points";
+        }
+        return unit.equals(PER_HOUR) ? number + SPACE + "per" + SPACE + "hour" : Figures.withUnit(number, unit);
+    }
+
+    private static String ratio(Evidence evidence, Form form) {
+        Figure figure = form.isInverse() ? evidence.figure().inverse() : evidence.figure();
+        if (figure.value().isEmpty()) {
+            return value(figure, false);
+        }
+        if (form.isPercent()) {
+            return percent(figure, Better.NEITHER);
+        }
+        return form == Form.INTERVAL ? withInterval(figure, false) : value(figure, false);
+    }
+
+    /** A ratio as a change: "21 % less". */
+    static String percent(Figure ratio, Better better) {
+        Figure change = ratio.scaled(100, -100, PERCENT);
+        double value = change.value().orElseThrow();
+        String number = Figures.at(Math.abs(value), Math.min(decimals(change), 6));
+        return number + SPACE + "% " + (value < 0 ? "less" : "more");
+    }
+
+    private static String trend(Evidence evidence) {
+        String slope = "a slope of " + value(evidence.figure(), false);
+        return evidence.second()
+                .map(e -> slope + " and an exponent of " + withInterval(e, false))
+                .orElse(slope);
+    }
+
+    private static String share(Evidence evidence) {
+        Evidence.Count count = evidence.count();
+        Figure percent = evidence.figure().scaled(100, 0, PERCENT);
+        String of = count.successes() + " of " + count.total();
+        return percent.hasInterval() ? of + interval(percent, percentDecimals(percent), false) : of;
+    }
+
+    /** Whole percents; finer where an end would be rounded to none or all, which it is not. */
+    private static int percentDecimals(Figure percent) {
+        int decimals = Math.max(0, Math.min(decimals(percent), 1));
+        double low = percent.low().orElseThrow();
+        double high = percent.high().orElseThrow();
+        boolean hidesAnEnd = (low > 0 && low < 0.5) || (high < 100 && high >= 99.5);
+        return hidesAnEnd ? Math.max(1, decimals) : decimals;
+    }
+
+    private static String rate(Evidence evidence, Form form) {
+        if (evidence.count().successes() == 0 && evidence.figure().high().isPresent()) {
+            double bound = evidence.figure().high().getAsDouble();
+            int decimals = Figures.decimals(bound);
+            // Rounded up, so that it still bounds.
+            double above = BigDecimal.valueOf(bound)
+                    .setScale(decimals, RoundingMode.CEILING)
+                    .doubleValue();
+            return number(above, decimals, evidence.figure().unit(), false) + " (95" + SPACE + "% confidence)";
+        }
+        return withInterval(evidence.figure(), false);
+    }
+
+    /** What may be said, so that a cautious sentence is the easiest to write. */
+    private static String words(Evidence evidence) {
+        String base = evidence.against().map(s -> " than " + s.title()).orElse("");
+        if (evidence.verdict().isEmpty()) {
+            return evidence.words().isEmpty() ? of(evidence, Form.INTERVAL) : evidence.words();
+        }
+        return switch (evidence.verdict().get()) {
+            case DIFFERS -> change(evidence) + base;
+            case SAME_WITHIN_MARGIN ->
+                evidence.differs()
+                        ? change(evidence) + base + ", which is within the margin of "
+                                + evidence.margin().orElse("")
+                        : "the same within " + evidence.margin().orElse("");
+            case NOT_SHOWN -> "no difference that these runs could show";
+            case NOT_COMPARABLE -> "not comparable";
+        };
+    }
+
+    private static String change(Evidence evidence) {
+        OptionalDouble value = evidence.figure().value();
+        return switch (evidence.kind()) {
+            case RATIO -> percent(evidence.figure(), evidence.better()) + " " + evidence.noun();
+            case DIFFERENCE -> {
+                Figure size = value.orElse(0) < 0
+                        ? evidence.figure().scaled(-1, 0, evidence.figure().unit())
+                        : evidence.figure();
+                yield value(size, true) + (value.orElse(0) < 0 ? " lower" : " higher");
+            }
+            case TREND -> "a " + (value.orElse(0) < 0 ? "falling" : "rising") + " line";
+            default -> of(evidence, Form.VALUE);
+        };
+    }
+
+    /** The unit of a line's slope, as a sentence has it. */
+    static Unit slopeUnit(Unit y, Unit x) {
+        Unit numerator = y.ofDifference();
+        Unit denominator = x.ofDifference();
+        // Decibels are not divided as a quantity, but a line through them has a slope all the same.
+        Unit slope = (numerator.kind() == UnitKind.LEVEL ? Unit.ONE : numerator).per(denominator);
+        return new Unit(
+                numerator.symbol() + " per " + denominator.symbol(),
+                numerator.code() + "/" + denominator.code(),
+                slope.dimension(),
+                UnitKind.DIFFERENCE,
+                slope.factor(),
+                slope.offset());
+    }
+}

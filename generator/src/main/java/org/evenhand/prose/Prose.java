@@ -1,0 +1,207 @@
+package org.evenhand.prose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.CustomNode;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.Text;
+import org.commonmark.renderer.NodeRenderer;
+import org.commonmark.renderer.html.HtmlNodeRendererContext;
+import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.html.HtmlWriter;
+import org.evenhand.prose.EvidenceResolver.Found;
+import org.evenhand.prose.EvidenceResolver.Missing;
+import org.evenhand.prose.EvidenceResolver.Resolution;
+import org.evenhand.read.Rules;
+
+/** Renders prose as HTML: evidence links are resolved, everything active is taken out. */
+public final class Prose {
+
+    private static final int DEEPEST_HEADING = 6;
+
+    private final ProseSource source;
+    private final EvidenceResolver resolver;
+    private final EvidenceAddress address;
+    private final int headingShift;
+    private final List<ProseFault> faults = new ArrayList<>();
+
+    private Prose(ProseSource source, EvidenceResolver resolver, EvidenceAddress address, int headingShift) {
+        this.source = source;
+        this.resolver = resolver;
+        this.address = address;
+        this.headingShift = headingShift;
+    }
+
+    /**
+     * Renders a text.
+     *
+     * @param source what was written; an inline source with more than one paragraph keeps them
+     * @param resolver finds figures
+     * @param address tells where on the site they stand
+     * @param headingShift how many levels the author's headings are moved down, so that they fit below the page's own
+     */
+    public static Rendered render(
+            ProseSource source, EvidenceResolver resolver, EvidenceAddress address, int headingShift) {
+        return new Prose(source, resolver, address, headingShift).render();
+    }
+
+    private Rendered render() {
+        Markdown.Tree tree = Markdown.parse(source);
+        if (tree.document().isEmpty()) {
+            String plain = source.text().length() > Markdown.LONGEST ? "" : source.text();
+            return new Rendered(
+                    "<p>" + escaped(plain) + "</p>\n", List.of(tree.fault().orElseThrow()));
+        }
+        Node document = tree.document().get();
+        document.accept(new Rewriter());
+        boolean inline = source.form() == ProseSource.Form.INLINE
+                && document.getFirstChild() instanceof Paragraph
+                && document.getFirstChild().getNext() == null;
+        HtmlRenderer renderer = HtmlRenderer.builder()
+                .extensions(Markdown.EXTENSIONS)
+                .escapeHtml(true)
+                .omitSingleParagraphP(inline)
+                .nodeRendererFactory(FigureRenderer::new)
+                .build();
+        return new Rendered(renderer.render(document), faults.stream().sorted().toList());
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+
+    /** A link that leads to a figure. */
+    private static final class FigureLink extends CustomNode {
+        private final String cssClass;
+        private final String href;
+        private final String note;
+
+        FigureLink(String cssClass, String href, String note) {
+            this.cssClass = cssClass;
+            this.href = href;
+            this.note = note;
+        }
+    }
+
+    private static final class FigureRenderer implements NodeRenderer {
+        private final HtmlNodeRendererContext context;
+
+        FigureRenderer(HtmlNodeRendererContext context) {
+            this.context = context;
+        }
+
+        @Override
+        public Set<Class<? extends Node>> getNodeTypes() {
+            return Set.of(FigureLink.class);
+        }
+
+        @Override
+        public void render(Node node) {
+            FigureLink link = (FigureLink) node;
+            HtmlWriter writer = context.getWriter();
+            java.util.Map<String, String> attributes = new java.util.LinkedHashMap<>();
+            attributes.put("class", link.cssClass);
+            attributes.put("href", link.href);
+            attributes.put("title", link.note);
+            writer.tag("a", attributes);
+            for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+                context.render(child);
+            }
+            writer.tag("/a");
+        }
+    }
+
+    /** Changes the tree in place; it is of no further use than to be written. */
+    private final class Rewriter extends AbstractVisitor {
+
+        @Override
+        public void visit(Heading heading) {
+            heading.setLevel(Math.min(DEEPEST_HEADING, Math.max(1, heading.getLevel() + headingShift)));
+            visitChildren(heading);
+        }
+
+        @Override
+        public void visit(Image image) {
+            // What a picture shows is said in words; the files of pictures are named in the front matter.
+            visitChildren(image);
+            moveChildrenBefore(image, image);
+            image.unlink();
+        }
+
+        @Override
+        public void visit(HtmlBlock html) {
+            faults.addAll(ActiveContent.inHtml(source, html, html.getLiteral()));
+        }
+
+        @Override
+        public void visit(HtmlInline html) {
+            faults.addAll(ActiveContent.inHtml(source, html, html.getLiteral()));
+        }
+
+        @Override
+        public void visit(Link link) {
+            visitChildren(link);
+            String destination = link.getDestination();
+            if (EvidenceLink.isBound(destination)) {
+                bound(link);
+                return;
+            }
+            ActiveContent.ofAddress(source, link, destination).ifPresent(fault -> {
+                faults.add(fault);
+                moveChildrenBefore(link, link);
+                link.unlink();
+            });
+        }
+
+        private void bound(Link link) {
+            EvidenceLink parsed;
+            try {
+                parsed = EvidenceLink.parse(link.getDestination());
+            } catch (EvidenceLink.MalformedException e) {
+                unresolved(link, e.getMessage(), e.remedy());
+                return;
+            }
+            Resolution resolution = resolver.resolve(parsed.address());
+            if (resolution instanceof Missing missing) {
+                unresolved(link, missing.message(), missing.remedy());
+                return;
+            }
+            Evidence evidence = ((Found) resolution).evidence();
+            String cssClass = evidence.kind() == Evidence.Kind.GIVEN ? "given" : "evidence";
+            FigureLink figure = new FigureLink(cssClass, address.of(evidence.target()), FigureText.note(evidence));
+            link.insertBefore(figure);
+            if (Passages.isEmpty(link)) {
+                figure.appendChild(new Text(FigureText.of(evidence, parsed.form())));
+            } else {
+                for (Node child = link.getFirstChild(); child != null; child = link.getFirstChild()) {
+                    figure.appendChild(child);
+                }
+            }
+            link.unlink();
+        }
+
+        private void unresolved(Link link, String message, String remedy) {
+            faults.add(
+                    ProseFault.of(Rules.REFERENCE_UNRESOLVED, Passages.placeOfAddress(source, link), message, remedy));
+            if (Passages.isEmpty(link)) {
+                link.insertBefore(new Text("(no figure)"));
+            }
+            moveChildrenBefore(link, link);
+            link.unlink();
+        }
+
+        private void moveChildrenBefore(Node parent, Node before) {
+            for (Node child = parent.getFirstChild(); child != null; child = parent.getFirstChild()) {
+                before.insertBefore(child);
+            }
+        }
+    }
+}

@@ -1,0 +1,207 @@
+package org.evenhand.prose;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.evenhand.compare.Verdict;
+import org.evenhand.prose.Passage.Bound;
+import org.evenhand.quantity.UnitKind;
+
+/** Looks for claims that need a certain kind of evidence in their sentence: sameness, certainty, a whole kind. */
+final class SentenceCheck {
+
+    private final Words words;
+    private final Directions directions;
+    private final Pattern same;
+    private final Pattern certain;
+    private final Pattern heard;
+    private final Pattern general;
+    private final Pattern we;
+    private final Pattern multiplied;
+    private final Set<String> sameHints;
+    private final Set<String> certainHints;
+    private final Set<String> heardHints;
+    private final Set<String> scopeHints;
+    private final Set<String> baseHints;
+    private final Set<String> hints;
+
+    SentenceCheck(Words words, Directions directions) {
+        this.words = words;
+        this.directions = directions;
+        this.same = word(words.any("same"));
+        this.certain = word(words.any("certain") + "(?!\\s+enough)|(?<habit>" + words.any("certain-with")
+                + ")(?:\\s+\\p{L}+)?\\s+" + words.any("behaviour"));
+        this.heard = word(words.any("heard"));
+        this.general = word(words.any("general"));
+        this.we = Words.pattern("(?<!\\p{L})" + words.any("we") + "(?:\\s+\\p{L}+){0,2}\\s+$");
+        this.sameHints = words.hints("same");
+        this.certainHints = words.hints("certain", "certain-with");
+        this.heardHints = words.hints("heard");
+        this.scopeHints = words.hints("quantifier", "general");
+        this.baseHints = words.hints("base");
+        this.hints = new HashSet<>(baseHints);
+        List.of(sameHints, certainHints, heardHints, scopeHints).forEach(hints::addAll);
+        // "Twice as fast as" claims no sameness.
+        this.multiplied = Words.pattern("(?<!\\p{L})" + words.any("multiple", "times") + "\\s+$");
+    }
+
+    static Pattern word(String alternatives) {
+        return Words.pattern("(?<![\\p{L}-])(?:" + alternatives + ")(?![\\p{L}-])");
+    }
+
+    void check(Sentence sentence, List<ProseFault> faults) {
+        if (!sentence.has(hints) || sentence.isOpen()) {
+            return;
+        }
+        String text = Sentence.without(
+                sentence.only(sentence.range()), sentence.passage().silent());
+        if (sentence.has(sameHints)) {
+            sameness(sentence, text, faults);
+        }
+        if (sentence.has(certainHints)) {
+            certainty(sentence, text, faults);
+        }
+        if (sentence.has(heardHints)) {
+            heard(sentence, text, faults);
+        }
+        if (sentence.has(scopeHints)) {
+            scope(sentence, text, faults);
+        }
+        if (sentence.has(baseHints) && sentence.has(directions.hints())) {
+            unlinkedContrast(sentence, text, faults);
+        }
+    }
+
+    private void sameness(Sentence sentence, String text, List<ProseFault> faults) {
+        Matcher matcher = same.matcher(text);
+        while (matcher.find()) {
+            String found = matcher.group().toLowerCase(Locale.ROOT);
+            boolean denied = directions.isNegated(text, matcher.start())
+                    || multiplied.matcher(text.substring(0, matcher.start())).find();
+            boolean strong = found.contains("differ")
+                    || found.contains("matter")
+                    || found.contains("effect")
+                    || found.contains("affect")
+                    || found.contains("unterschied");
+            Optional<Bound> contrast = nearest(sentence.contrasts(), matcher.start());
+            if (contrast.isEmpty() && strong) {
+                contrast = sentence.passage().links().stream()
+                        .filter(l -> l.evidence().isContrast() && l.start() < matcher.start())
+                        .reduce((a, b) -> b);
+            }
+            boolean nothingAtAll = contrast.isEmpty() && found.contains("difference");
+            boolean shown = contrast.map(c -> c.evidence().verdict().equals(Optional.of(Verdict.SAME_WITHIN_MARGIN)))
+                    .orElse(!nothingAtAll);
+            // What the generator itself writes for a difference that is not shown.
+            boolean careful = text.startsWith("that these runs could show", Math.min(text.length(), matcher.end() + 1));
+            if (!denied && !shown && !careful) {
+                Optional<Evidence> evidence = contrast.map(Bound::evidence);
+                faults.add(new ProseFault(
+                        "sameness-not-shown",
+                        sentence.place(matcher.start(), matcher.end()),
+                        "“" + matcher.group()
+                                + "” claims sameness, which takes a test within a margin stated beforehand",
+                        evidence.map(FigureText::computed).orElse(""),
+                        evidence.map(e -> "write “" + FigureText.of(e, EvidenceLink.Form.WORDS)
+                                        + "”, or state a margin: same-within")
+                                .orElse("link to a comparison with a margin (same-within), or take the claim out"),
+                        Optional.empty()));
+            }
+        }
+    }
+
+    private static Optional<Bound> nearest(List<Bound> links, int at) {
+        return links.stream().min(Comparator.comparingInt(l -> Math.abs(l.start() - at)));
+    }
+
+    private void certainty(Sentence sentence, String text, List<ProseFault> faults) {
+        Matcher matcher = certain.matcher(text);
+        boolean bounded = sentence.links().stream().anyMatch(l -> l.evidence().isBound());
+        while (!bounded && matcher.find()) {
+            boolean habit = matcher.group("habit") != null;
+            boolean ours =
+                    habit && we.matcher(text.substring(0, matcher.start())).find();
+            boolean own = matcher.group()
+                    .toLowerCase(Locale.ROOT)
+                    .matches("(no|never|without|does not|do not|did not|cannot|will not).*");
+            boolean denied = !own && directions.isNegated(text, matcher.start());
+            if (!ours && !denied) {
+                faults.add(ProseFault.of(
+                        "stability-overclaimed",
+                        sentence.place(matcher.start(), matcher.end()),
+                        "“" + matcher.group() + "” has no limit; what was seen always has one",
+                        "put the bound into the sentence: a link to a failure-rate or a proportion"));
+            }
+        }
+    }
+
+    private void heard(Sentence sentence, String text, List<ProseFault> faults) {
+        Matcher matcher = heard.matcher(text);
+        boolean measured = sentence.links().stream()
+                .anyMatch(l -> l.evidence().measured().kind() == UnitKind.LEVEL
+                        || (!l.evidence().words().isEmpty()
+                                && l.evidence().figure().value().isEmpty()));
+        while (!measured && matcher.find()) {
+            if (!directions.isNegated(text, matcher.start())) {
+                faults.add(ProseFault.of(
+                        "heard-not-measured",
+                        sentence.place(matcher.start(), matcher.end()),
+                        "“" + matcher.group()
+                                + "” is a judgement by ear, with neither a level nor the listeners' notes beside it",
+                        "link to the level, or to what the listeners noted"));
+            }
+        }
+    }
+
+    private void scope(Sentence sentence, String text, List<ProseFault> faults) {
+        boolean proportion =
+                sentence.links().stream().anyMatch(l -> l.evidence().whole() == Evidence.Kind.SHARE);
+        if (proportion) {
+            return;
+        }
+        Matcher matcher = sentence.context().quantified().matcher(text);
+        while (matcher.find()) {
+            overclaimed(sentence, matcher.start(), matcher.end("quantifier"), faults);
+        }
+        Matcher generally = general.matcher(text);
+        while (generally.find() && sentence.context().kind().matcher(text).find()) {
+            overclaimed(sentence, generally.start(), generally.end(), faults);
+        }
+    }
+
+    private static void overclaimed(Sentence sentence, int start, int end, List<ProseFault> faults) {
+        faults.add(ProseFault.of(
+                "scope-overclaimed",
+                sentence.place(start, end),
+                "“" + sentence.passage().text().substring(start, end) + "” speaks of more than was tested",
+                "say how many of how many: a link to a proportion"));
+    }
+
+    /** "The one is faster than the other", with nothing behind it. */
+    private void unlinkedContrast(Sentence sentence, String text, List<ProseFault> faults) {
+        boolean linked =
+                sentence.passage().links().stream().anyMatch(l -> l.evidence().isContrast());
+        Optional<Pattern> than = sentence.context().thanLevel();
+        if (linked
+                || than.isEmpty()
+                || sentence.passage().heading()
+                || sentence.passage().quoted()) {
+            return;
+        }
+        for (Directions.At at : directions.in(text, List.of())) {
+            if (at.direction().anywhere()
+                    && than.get().matcher(text).region(at.end(), text.length()).lookingAt()) {
+                faults.add(ProseFault.of(
+                        LinkCheck.DIFFERENCE_NOT_SHOWN,
+                        sentence.place(at.start(), at.end()),
+                        "“" + text.substring(at.start(), at.end()) + "” states a difference with nothing behind it",
+                        "link to the comparison that shows it"));
+            }
+        }
+    }
+}

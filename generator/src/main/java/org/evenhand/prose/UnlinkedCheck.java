@@ -1,0 +1,117 @@
+package org.evenhand.prose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.evenhand.prose.Passage.Range;
+
+/** Finds quantities that are bound to nothing. Dates, versions, names, pages, headings, code and quotations are none. */
+final class UnlinkedCheck {
+
+    static final String RULE = "number-unlinked";
+
+    /** What is counted in passing: "2 steps", "12 pages". */
+    private static final Set<String> IN_PASSING = Set.of(
+            "points",
+            "steps",
+            "files",
+            "images",
+            "samples",
+            "tasks",
+            "pages",
+            "cycles",
+            "games",
+            "moves",
+            "requests",
+            "tokens",
+            "packets",
+            "operations",
+            "events");
+
+    private final QuantityScanner scanner;
+    private final Pattern label;
+    private final Pattern afterMultiple;
+    private final Pattern calendar;
+
+    UnlinkedCheck(Words words, QuantityScanner scanner) {
+        this.scanner = scanner;
+        this.label = Words.pattern("(?<!\\p{L})" + words.any("label") + "\\.?\\s*$|§\\s*$|№\\s*$");
+        this.afterMultiple = Words.pattern(
+                "\\s+" + words.any("after-multiple") + "(?!\\p{L})(?!\\s+" + words.any("article") + "\\s)");
+        this.calendar = Words.pattern("(?<!\\p{L})" + words.any("calendar") + "(?!\\p{L})");
+    }
+
+    void check(ProseSource source, Passage passage, Context context, List<ProseFault> faults) {
+        if (passage.heading() || passage.quoted() || !scanner.mayHave(passage.text())) {
+            return;
+        }
+        List<Range> notMeant = new ArrayList<>(passage.silent());
+        notMeant.addAll(passage.cited());
+        passage.links().forEach(l -> notMeant.add(new Range(l.start(), l.end())));
+        String text = context.withoutNames(gapped(passage.text(), notMeant));
+        for (Stated stated : scanner.scan(text)) {
+            if (isQuantity(stated, text)) {
+                int from = stated.numberStart();
+                String written = passage.text().substring(from, stated.end());
+                Sentence whole = Sentence.of(source, passage, new Range(0, text.length()), context);
+                faults.add(ProseFault.of(
+                        RULE,
+                        whole.place(from, stated.end()),
+                        "“" + written + "” has nothing behind it",
+                        "link it to its evidence, or to where it is given: “[" + written + "](given:…)”"));
+            }
+        }
+    }
+
+    private static String gapped(String text, List<Range> ranges) {
+        StringBuilder gapped = new StringBuilder(text);
+        for (Range range : ranges) {
+            for (int i = range.start(); i < range.end(); i++) {
+                gapped.setCharAt(i, PassageReader.GAP);
+            }
+        }
+        return gapped.toString();
+    }
+
+    private boolean isQuantity(Stated stated, String text) {
+        String before = text.substring(0, stated.start());
+        boolean named = label.matcher(before).find();
+        String behind = text.substring(stated.end());
+        return switch (stated.shape()) {
+            case PERCENT, POINTS -> true;
+            case MULTIPLE ->
+                afterMultiple.matcher(behind).lookingAt()
+                        || text.substring(stated.numberEnd(), stated.end()).startsWith("-");
+            // "One of two" picks one out; "9 of 10" is a share.
+            case COUNT ->
+                !named
+                        && (Character.isDigit(text.charAt(stated.numberStart()))
+                                || stated.first().intValue() > 1);
+            case NUMBER -> false;
+            case QUANTITY ->
+                !named
+                        && !IN_PASSING.contains(stated.unit().symbol())
+                        && !isCalendar(stated, text)
+                        && !isOrdinal(stated, text);
+        };
+    }
+
+    /** "Two days" tells when, "48 h" how much. */
+    private boolean isCalendar(Stated stated, String text) {
+        boolean written = !Character.isDigit(text.charAt(stated.numberStart())) && !stated.signed();
+        return written
+                && calendar.matcher(text.substring(stated.numberEnd(), stated.end()))
+                        .find();
+    }
+
+    /** "About a second try" counts tries, not seconds. */
+    private static boolean isOrdinal(Stated stated, String text) {
+        boolean written = Character.isLetter(text.charAt(stated.numberStart()));
+        return written
+                && text.startsWith("second", Math.max(0, stated.end() - "second".length()))
+                && Pattern.compile("\\s+(?!of|or|and|before|after|in|at|to|on|for|later|from)\\p{L}")
+                        .matcher(text.substring(stated.end()))
+                        .lookingAt();
+    }
+}

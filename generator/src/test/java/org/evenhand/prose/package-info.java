@@ -1,0 +1,2 @@
+/** Tests of prose. */
+package org.evenhand.prose;
