@@ -35,8 +35,16 @@ public record LogChart(
      * @param scale panels of one scale have one value axis
      * @param lines in the order of their importance
      * @param limits lines across
+     * @param leastSpan how much of the quantity the panel shows at least, so that mere noise is not blown up to fill it;
+     *     zero for no such least
      */
-    public record Panel(String title, String scale, List<Line> lines, List<Limit> limits) {
+    public record Panel(String title, String scale, List<Line> lines, List<Limit> limits, double leastSpan) {
+
+        /** A panel as large as its values ask for. */
+        public Panel(String title, String scale, List<Line> lines, List<Limit> limits) {
+            this(title, scale, lines, limits, 0);
+        }
+
         public Panel {
             lines = List.copyOf(lines);
             limits = List.copyOf(limits);

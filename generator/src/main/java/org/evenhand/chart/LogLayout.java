@@ -108,6 +108,7 @@ record LogLayout(LogChart chart) implements Layout {
                         .forEach(line -> line.trace()
                                 .buckets()
                                 .forEach(bucket -> range.include(bucket.low()).include(bucket.high())));
+                range.atLeast(panel.leastSpan());
             }
         }
         return range;

@@ -24,6 +24,16 @@ final class Range {
         return include(estimate.value());
     }
 
+    /** Widens the range evenly until it spans this much; one that holds nothing stays so. */
+    Range atLeast(double span) {
+        double lack = span - (high - low);
+        if (low <= high && lack > 0) {
+            low -= lack / 2;
+            high += lack / 2;
+        }
+        return this;
+    }
+
     /** An axis over all values with some room at both ends; a single value gets a range around it. */
     Axis linear(double startPx, double endPx) {
         if (!(low <= high)) {

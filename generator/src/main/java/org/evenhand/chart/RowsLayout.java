@@ -127,12 +127,13 @@ record RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, Compar
             }
         }
         sheet.mark(RowMarks.SCALE, "reference", value, axis);
-        if (!sides.lower().isEmpty()) {
-            String lower = Lettering.shorten("← " + sides.lower(), Sheet.SMALL, x - 8);
+        // A word cut short on one side would leave the other to be guessed: what does not fit is left out.
+        String lower = "← " + sides.lower();
+        if (!sides.lower().isEmpty() && Lettering.width(lower, Sheet.SMALL) <= x - 8) {
             sheet.text(Ink.MUTED, Sheet.SMALL, Sheet.Anchor.END, x - 8, plan.top() - 8, lower);
         }
-        if (!sides.higher().isEmpty()) {
-            String higher = Lettering.shorten(sides.higher(), Sheet.SMALL, sheet.width() - x - 26) + " →";
+        String higher = sides.higher() + " →";
+        if (!sides.higher().isEmpty() && Lettering.width(higher, Sheet.SMALL) <= sheet.width() - x - 8) {
             sheet.text(Ink.MUTED, Sheet.SMALL, Sheet.Anchor.START, x + 8, plan.top() - 8, higher);
         }
     }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         description =
                 "Turns a folder of hardware-test results into a comparison site whose every number can be traced.",
         footer = {"", "Exit status: 0 well; 1 findings block something; 2 the call or the input cannot be used."},
-        subcommands = {CheckCommand.class, ExplainCommand.class})
+        subcommands = {CheckCommand.class, PublishCommand.class, ExplainCommand.class})
 final class EvenhandCommand implements Runnable {
 
     @Spec

@@ -23,6 +23,7 @@ import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.view.Notice;
+import org.evenhand.page.view.Quotation;
 import org.evenhand.page.view.Refusal;
 import org.evenhand.page.view.Reproduction;
 import org.evenhand.page.view.Revision;
@@ -198,13 +199,17 @@ final class ExampleAnswer {
                                 "Values of every run",
                                 "0.9" + NB + "kB",
                                 "")),
-                List.of(new Snippet(
+                List.of(new Quotation(
                         "quote.spreader-rise",
                         "Settled rise: spreader against none",
-                        "Quillet 3 in a sealed box, spreader against none: settled rise −19.3 K (95 % interval −20.5 K to −18.1 K; n = 5 and 5 runs of one specimen).\n"
-                                + "Caveat: speaks for specimen A1 only.\n"
-                                + "https://results.example.org/relay/answers/heat-spreader/#comparison.spreader-rise",
-                        Optional.of(Link.here("evidence", Address.comparison("spreader-rise"))))),
+                        Optional.of(Link.here("evidence", Address.comparison("spreader-rise"))),
+                        List.of(new Snippet(
+                                "quote.spreader-rise.text",
+                                "Plain text",
+                                "Quillet 3 in a sealed box, spreader against none: settled rise −19.3 K (95 % interval −20.5 K to −18.1 K; n = 5 and 5 runs of one specimen).\n"
+                                        + "Caveat: speaks for specimen A1 only.\n"
+                                        + "https://results.example.org/relay/answers/heat-spreader/#comparison.spreader-rise",
+                                Optional.empty())))),
                 List.of());
     }
 

@@ -16,6 +16,7 @@ import org.evenhand.page.view.Change;
 import org.evenhand.page.view.ChangesPage;
 import org.evenhand.page.view.ChartFigure;
 import org.evenhand.page.view.Entry;
+import org.evenhand.page.view.ExplanationPart;
 import org.evenhand.page.view.Figure;
 import org.evenhand.page.view.FileRow;
 import org.evenhand.page.view.Finding;
@@ -26,6 +27,7 @@ import org.evenhand.page.view.InstrumentPage;
 import org.evenhand.page.view.ItemPage;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Listed;
+import org.evenhand.page.view.LogColumn;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.view.Measurand;
 import org.evenhand.page.view.MethodPage;
@@ -35,6 +37,7 @@ import org.evenhand.page.view.Question;
 import org.evenhand.page.view.Reading;
 import org.evenhand.page.view.RunColumn;
 import org.evenhand.page.view.RunPage;
+import org.evenhand.page.view.RunSource;
 import org.evenhand.page.view.RunValue;
 import org.evenhand.page.view.WithheldPage;
 
@@ -192,13 +195,13 @@ final class ExampleViews {
                         "2026-03-20",
                         "final",
                         "Yes. Without one it throttles within 11.2 min.")),
-                List.of(new Listed(
-                        Link.to("heat-spreader, none-1", Address.run("heat-spreader", "none-1")),
-                        "2026-03-02",
-                        "completed",
-                        "")),
+                List.of(new Entry(
+                        "Does the sealed relay box need a heat spreader?",
+                        List.of(Link.to("none-1", Address.run("heat-spreader", "none-1"))),
+                        "1 run")),
                 List.of(new Picture(
-                        "assets/evenhand.css", 640, 120, "The encoder in its box, lid off", "E. Marlow, CC-BY-4.0")));
+                        "assets/evenhand.css", 640, 120, "The encoder in its box, lid off", "E. Marlow, CC-BY-4.0")),
+                files());
     }
 
     static MethodPage method() {
@@ -226,7 +229,8 @@ final class ExampleViews {
                         Link.to("Does the sealed relay box need a heat spreader?", Address.answer("heat-spreader")),
                         "",
                         "final",
-                        "")));
+                        "")),
+                List.of());
     }
 
     static InstrumentPage instrument() {
@@ -244,9 +248,9 @@ final class ExampleViews {
                         Entry.of("Reads", "power"),
                         Entry.of("Boundary", "DC input"),
                         Entry.of("Accuracy", "0.5 % of reading + 10 mW")),
-                List.of(Entry.of("2026-01-15", "valid 12 months")),
                 List.of(),
-                List.of());
+                List.of(),
+                files());
     }
 
     static RunPage run() {
@@ -282,17 +286,30 @@ final class ExampleViews {
                         "",
                         Optional.of(Link.to("Log as CSV", "runs/heat-spreader/none-1/none-1.csv")),
                         List.of())),
-                List.of(new Reading("frames", "5140", ""), new Reading("heard", "faint", "estimated")),
+                List.of(
+                        new LogColumn(
+                                "Temperature",
+                                "°C",
+                                Link.to("DC meter 1", Address.instrument("dc-meter-1")),
+                                "541",
+                                "23.0",
+                                "23.0",
+                                "71.4",
+                                "85.3",
+                                "84.1"),
+                        new LogColumn("Throttled", "", Link.plain(""), "541", "0", "0", "0.2", "1", "1")),
+                List.of(
+                        new Reading("frames", "5140", "", Link.to("DC meter 1", Address.instrument("dc-meter-1"))),
+                        new Reading("heard", "faint", "estimated", Link.plain(""))),
                 List.of(new RunColumn("Settled rise", "K"), new RunColumn("Holds", "")),
                 List.of(
                         new RunValue(Address.value("none-1", "settled-rise"), "51.9", "0.2", ""),
                         new RunValue(Address.value("none-1", "holds"), "no", "", "stated")),
+                List.of(
+                        new RunSource("Settled rise", "K", "Resolution: Die sensor", "0.18", "81.0" + NB + "%"),
+                        new RunSource("Settled rise", "K", "Scatter within the run", "0.09", "19.0" + NB + "%")),
                 List.of(ExampleAnswer.findings().get(2)),
-                List.of(new FileRow(
-                        Link.to("none-1.csv", "runs/heat-spreader/none-1/none-1.csv"),
-                        "Log",
-                        "88" + NB + "kB",
-                        "60303ae22b998861bce3b28f33eec1be758a213c86c93c076dbe9f558c11c752")),
+                files(),
                 List.of(new Listed(
                         Link.to("Does the sealed relay box need a heat spreader?", Address.answer("heat-spreader")),
                         "",
@@ -301,13 +318,23 @@ final class ExampleViews {
                 List.of());
     }
 
+    static List<FileRow> files() {
+        return List.of(new FileRow(
+                Link.to("none-1.csv", "runs/heat-spreader/none-1/none-1.csv"),
+                "Log",
+                "88" + NB + "kB",
+                "60303ae22b998861bce3b28f33eec1be758a213c86c93c076dbe9f558c11c752"));
+    }
+
     static CaveatsPage caveats() {
         return new CaveatsPage(
                 frame(Address.CAVEATS, "Caveats", Link.to("Questions", Address.INDEX)),
                 List.of(new CaveatGroup(
                         Address.caveatGroup("single-specimen"),
                         "single-specimen",
+                        "caveat",
                         "One specimen speaks for its kind: another may behave otherwise.",
+                        List.of(new ExplanationPart("Why it matters", new Markup("<p>Specimens differ.</p>"))),
                         "after ISO/IEC 17025:2017, 7.8.2.1 l",
                         List.of(new Listed(
                                 Link.to(

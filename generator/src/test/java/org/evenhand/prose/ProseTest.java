@@ -38,7 +38,7 @@ class ProseTest {
         assertEquals("../answers/x/index.html#comparison.spreader-frames", link.attr("href"));
         assertTrue(link.text().matches("1\\.\\d+"), link.text());
         assertTrue(link.attr("title").contains("95\u00a0% interval"), link.attr("title"));
-        assertTrue(link.attr("title").contains("n = 3 and 3 specimens"), link.attr("title"));
+        assertTrue(link.attr("title").contains("n = 6 and 6 specimens"), link.attr("title"));
     }
 
     @ParameterizedTest(name = "{0} → {1}")
@@ -50,9 +50,9 @@ class ProseTest {
                 "battery | evidence:delay?as=words | no difference that these runs could show",
                 "heat-spreader | evidence:fan-rise?as=words | 13.28 K lower than spreader",
                 "supply | evidence:supply-power | not comparable",
-                "heat-spreader | evidence:throttle-onset/median/none | 12.4 min",
+                "heat-spreader | evidence:throttle-onset/median/none | 12.38 min",
                 "heat-spreader | evidence:throttle-onset/median/spreader | more than 45 min",
-                "heat-spreader | evidence:level/spreader/time-to-throttle | more than 45 min in each of 3",
+                "heat-spreader | evidence:level/spreader/time-to-throttle | more than 45 min in each of 6",
                 "heat-spreader | evidence:run/spreader-1/time-to-throttle | more than 45 min",
                 "raised-clock-yield | evidence:holds-raised | 9 of 10 (95 % interval 55.5 % to 99.7 %)",
                 "raised-clock-yield | evidence:holds-raised/successes | 9",

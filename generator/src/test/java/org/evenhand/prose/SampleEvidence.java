@@ -1,7 +1,6 @@
 package org.evenhand.prose;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import org.evenhand.compare.StudyEvidence;
 import org.evenhand.compare.Verdict;
 import org.evenhand.measure.Contributions;
 import org.evenhand.measure.MeasuredRun;
+import org.evenhand.measure.Measurements;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Reading;
@@ -79,16 +79,27 @@ final class SampleEvidence {
                 r -> study.equals("supply") ? Optional.of(Verdict.NOT_COMPARABLE) : r.verdict());
     }
 
-    private Map<String, List<MeasuredRun>> measured() {
-        SortedMap<String, List<MeasuredRun>> all = new TreeMap<>();
+    private Measurements measured() {
+        SortedMap<String, SortedMap<String, MeasuredRun>> all = new TreeMap<>();
         for (Study study : folder.studies().values()) {
-            List<MeasuredRun> runs = new ArrayList<>();
+            SortedMap<String, MeasuredRun> runs = new TreeMap<>();
             for (Run run : study.runs()) {
-                runs.add(new MeasuredRun(run, values(study, run, runs.size()), Optional.empty(), List.of()));
+                runs.put(
+                        run.id(),
+                        new MeasuredRun(
+                                run,
+                                values(study, run, runs.size()),
+                                Optional.empty(),
+                                Map.of(),
+                                Map.of(),
+                                Map.of(),
+                                Map.of(),
+                                Optional.empty(),
+                                List.of()));
             }
             all.put(study.id(), runs);
         }
-        return all;
+        return new Measurements(all, List.of());
     }
 
     private Map<String, RunValue> values(Study study, Run run, int place) {

@@ -55,7 +55,7 @@ public record AnswerPage(
         Reproduction reproduction,
         List<Snippet> citations,
         List<FileRow> downloads,
-        List<Snippet> quotations,
+        List<Quotation> quotations,
         List<Picture> pictures) {
     public AnswerPage {
         notices = List.copyOf(notices);

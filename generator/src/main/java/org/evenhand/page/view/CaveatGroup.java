@@ -7,12 +7,23 @@ import java.util.List;
  *
  * @param id as {@link Address#caveatGroup} forms it
  * @param rule its id
- * @param meaning for the reader
+ * @param severity in a word; empty for what is no rule's
+ * @param meaning what the rule finds, in a sentence; empty for none
+ * @param explanation of the rule, section by section; may be empty
  * @param origin where its limit comes from; empty for none
  * @param places where it applies: the page, its status, what was found
  */
-public record CaveatGroup(String id, String rule, String meaning, String origin, List<Listed> places) {
+public record CaveatGroup(
+        String id,
+        String rule,
+        String severity,
+        String meaning,
+        List<ExplanationPart> explanation,
+        String origin,
+        List<Listed> places) {
+
     public CaveatGroup {
+        explanation = List.copyOf(explanation);
         places = List.copyOf(places);
     }
 }

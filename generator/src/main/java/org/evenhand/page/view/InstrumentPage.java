@@ -10,9 +10,9 @@ import java.util.List;
  * @param name the page's heading
  * @param prose about it; may be empty
  * @param properties what it reads, boundary, resolution, accuracy
- * @param calibrations newest first
  * @param findings about it
  * @param answers whose figures rest on it
+ * @param files raw, byte for byte as handed in
  */
 public record InstrumentPage(
         Frame frame,
@@ -20,13 +20,13 @@ public record InstrumentPage(
         String name,
         Markup prose,
         List<Entry> properties,
-        List<Entry> calibrations,
         List<Finding> findings,
-        List<Listed> answers) {
+        List<Listed> answers,
+        List<FileRow> files) {
     public InstrumentPage {
         properties = List.copyOf(properties);
-        calibrations = List.copyOf(calibrations);
         findings = List.copyOf(findings);
         answers = List.copyOf(answers);
+        files = List.copyOf(files);
     }
 }

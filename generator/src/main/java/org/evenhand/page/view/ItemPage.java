@@ -12,8 +12,9 @@ import java.util.List;
  * @param limits given by the maker
  * @param specimens physical examples and what is known of each
  * @param answers that speak of it
- * @param runs on it
+ * @param runs on it, by study: each entry a question with the runs that live there
  * @param pictures of it
+ * @param files raw, byte for byte as handed in
  */
 public record ItemPage(
         Frame frame,
@@ -23,13 +24,15 @@ public record ItemPage(
         List<Entry> limits,
         List<Entry> specimens,
         List<Listed> answers,
-        List<Listed> runs,
-        List<Picture> pictures) {
+        List<Entry> runs,
+        List<Picture> pictures,
+        List<FileRow> files) {
     public ItemPage {
         limits = List.copyOf(limits);
         specimens = List.copyOf(specimens);
         answers = List.copyOf(answers);
         runs = List.copyOf(runs);
         pictures = List.copyOf(pictures);
+        files = List.copyOf(files);
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param records columns of the log with their units
  * @param measurands that it yields
  * @param answers that use it
+ * @param files raw, byte for byte as handed in
  */
 public record MethodPage(
         Frame frame,
@@ -22,11 +23,13 @@ public record MethodPage(
         Markup procedure,
         List<Entry> records,
         List<Measurand> measurands,
-        List<Listed> answers) {
+        List<Listed> answers,
+        List<FileRow> files) {
     public MethodPage {
         cautions = List.copyOf(cautions);
         records = List.copyOf(records);
         measurands = List.copyOf(measurands);
         answers = List.copyOf(answers);
+        files = List.copyOf(files);
     }
 }

@@ -6,5 +6,6 @@ package org.evenhand.page.view;
  * @param name of the reading
  * @param value with its unit
  * @param origin empty if measured; else "stated", "external" or "estimated"
+ * @param instrument that it comes from; empty text if the run names none
  */
-public record Reading(String name, String value, String origin) {}
+public record Reading(String name, String value, String origin, Link instrument) {}

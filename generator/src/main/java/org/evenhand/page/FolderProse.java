@@ -1,0 +1,93 @@
+package org.evenhand.page;
+
+import java.util.Optional;
+import org.evenhand.check.CheckedFolder;
+import org.evenhand.check.CheckedStudy;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Place;
+import org.evenhand.model.Study;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.Markup;
+import org.evenhand.page.words.StudyNames;
+import org.evenhand.prose.EvidenceResolver;
+import org.evenhand.prose.ProseSource;
+import org.evenhand.prose.StudyResolver;
+import org.evenhand.prose.Target;
+
+/** The prose of a results folder, with its evidence links leading to the rows of its pages. */
+final class FolderProse implements Prose {
+
+    /** An author's first heading stands below the page's own of level two. */
+    private static final int HEADING_SHIFT = 1;
+
+    /** What is wrong with a text has been told by the checks; here its place does not matter. */
+    private static final Place NOWHERE = Place.of("");
+
+    private final CheckedFolder checked;
+
+    FolderProse(CheckedFolder checked) {
+        this.checked = checked;
+    }
+
+    @Override
+    public Markup flow(String markdown, String page, Optional<CheckedStudy> study) {
+        return new Markup(render(markdown, ProseSource.Form.BLOCK, page, study));
+    }
+
+    @Override
+    public Markup phrase(String markdown, String page, Optional<CheckedStudy> study) {
+        return new Markup(render(markdown, ProseSource.Form.INLINE, page, study));
+    }
+
+    @Override
+    public String plain(String markdown, Optional<CheckedStudy> study) {
+        return render(markdown, ProseSource.Form.INLINE, Address.INDEX, study)
+                .replaceAll("<[^>]*>", "")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&quot;", "\"")
+                .replace("&#39;", "'")
+                .replace("&amp;", "&")
+                .strip();
+    }
+
+    private String render(String markdown, ProseSource.Form form, String page, Optional<CheckedStudy> study) {
+        EvidenceResolver resolver = study.isPresent()
+                ? StudyResolver.of(checked.folder(), study.get().evidence(), study.get()::verdict)
+                : StudyResolver.withoutStudy(checked.folder());
+        return org.evenhand.prose.Prose.render(
+                        ProseSource.field(NOWHERE, markdown, form),
+                        resolver,
+                        target -> address(target, page),
+                        HEADING_SHIFT)
+                .html()
+                .strip();
+    }
+
+    private String address(Target target, String page) {
+        if (target instanceof Target.OfComparison t) {
+            return relative(page, Address.answer(t.study()), Address.comparison(t.comparison()));
+        }
+        if (target instanceof Target.OfLevel t) {
+            return relative(
+                    page, Address.answer(t.study()), Address.level(t.level(), measurand(t.study(), t.measurand())));
+        }
+        if (target instanceof Target.OfRun t) {
+            return relative(
+                    page, Address.answer(t.study()), Address.value(t.run(), measurand(t.study(), t.measurand())));
+        }
+        if (target instanceof Target.OfItem t) {
+            return relative(page, Address.item(t.item()), "limits");
+        }
+        return relative(page, Address.method(((Target.OfMethod) target).method()), "content");
+    }
+
+    private String measurand(String study, MeasurandId id) {
+        Study of = checked.folder().studies().get(study);
+        return new StudyNames(checked.folder(), of).address(id);
+    }
+
+    private static String relative(String from, String to, String id) {
+        return (from.equals(to) ? "" : Address.rootFrom(from) + to) + "#" + id;
+    }
+}

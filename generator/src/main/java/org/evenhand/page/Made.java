@@ -1,0 +1,50 @@
+package org.evenhand.page;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+
+/** Passes files on and keeps a list of them. */
+public final class Made implements PageSink {
+
+    private final PageSink next;
+    private final SortedMap<String, File> files = new ConcurrentSkipListMap<>();
+
+    /**
+     * A file of the site.
+     *
+     * @param size in bytes
+     * @param sha256 of its bytes, 64 hexadecimal digits
+     */
+    public record File(long size, String sha256) {}
+
+    public Made(PageSink next) {
+        this.next = next;
+    }
+
+    @Override
+    public void put(String path, byte[] bytes) {
+        keep(path, new File(bytes.length, FileRows.sha256(bytes)));
+        next.put(path, bytes);
+    }
+
+    @Override
+    public void copy(String path, Path source, String sha256) throws IOException {
+        keep(path, new File(Files.size(source), sha256));
+        next.copy(path, source, sha256);
+    }
+
+    private void keep(String path, File file) {
+        if (files.putIfAbsent(path, file) != null) {
+            throw new IllegalStateException("made twice: " + path);
+        }
+    }
+
+    /** All files so far, by path. */
+    public SortedMap<String, File> files() {
+        return Collections.unmodifiableSortedMap(files);
+    }
+}

@@ -1,0 +1,74 @@
+package org.evenhand.page;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.evenhand.check.CheckedFolder;
+import org.evenhand.check.CheckedStudy;
+import org.evenhand.model.Publication;
+import org.evenhand.model.Study;
+import org.evenhand.page.answer.AnswerPages;
+import org.evenhand.page.overview.CaveatPages;
+import org.evenhand.page.overview.ChangePages;
+import org.evenhand.page.overview.Crate;
+import org.evenhand.page.overview.Feed;
+import org.evenhand.page.overview.Headers;
+import org.evenhand.page.overview.History;
+import org.evenhand.page.overview.IndexPages;
+import org.evenhand.page.overview.Sitemap;
+import org.evenhand.page.record.InstrumentPages;
+import org.evenhand.page.record.ItemPages;
+import org.evenhand.page.record.MethodPages;
+import org.evenhand.page.record.RunPages;
+import org.evenhand.page.view.Address;
+
+/** Builds all pages and data files of a site. */
+public final class Pages {
+
+    private Pages() {}
+
+    /**
+     * Builds the whole site but for its manifest. What comes out depends on what is given alone; in which order the
+     * sink is called does not, and it may be called from several threads at a time.
+     *
+     * @param checked the results folder with everything that was found
+     * @param root where it lies, for raw files
+     * @param templates that pages are filled into
+     * @param generator name and version of the program, as pages print it
+     * @param sink takes each file once
+     * @throws IllegalArgumentException if the folder does not say who publishes
+     */
+    public static void build(CheckedFolder checked, Path root, Templates templates, String generator, PageSink sink) {
+        Publication publication = checked.folder()
+                .publication()
+                .orElseThrow(() -> new IllegalArgumentException("nothing can be published without a publication"));
+        PageContext context = new PageContext(
+                checked, root, templates, generator, new Frames(publication, generator), new FolderProse(checked));
+        Directory directory = new Directory(context);
+        History history = History.of(checked);
+        Made made = new Made(sink);
+
+        Templates.ASSETS.forEach(path -> made.put(path, templates.asset(path)));
+        directory.runs().parallelStream().forEach(run -> RunPages.build(run, context, directory, made));
+        checked.folder().items().values().forEach(item -> ItemPages.build(item, context, directory, made));
+        checked.folder().methods().values().forEach(method -> MethodPages.build(method, context, directory, made));
+        checked.folder()
+                .instruments()
+                .values()
+                .forEach(instrument -> InstrumentPages.build(instrument, context, directory, made));
+        for (CheckedStudy study : checked.studies().values()) {
+            AnswerPages.build(study, context, made);
+            Study of = study.evidence().study();
+            RawFile raw =
+                    RawFile.behind(Address.answer(of.id()), of.places().file().file(), "Study, raw");
+            RawCopies.put(root, List.of(raw), made);
+        }
+        checked.folder().broken().forEach(study -> AnswerPages.buildBroken(study, context, made));
+        IndexPages.build(context, directory, study -> AnswerPages.leading(study, context), made);
+        CaveatPages.build(context, directory, made);
+        ChangePages.build(context, history, made);
+        Feed.build(context, history, made);
+        Headers.build(made);
+        Sitemap.build(context, directory, history, made, made);
+        Crate.build(context, directory, history, made, made);
+    }
+}

@@ -1,0 +1,92 @@
+package org.evenhand.page.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.evenhand.model.Hazard;
+import org.evenhand.model.Status;
+import org.evenhand.model.Study;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.AnswerPage;
+import org.evenhand.page.view.Comparability;
+import org.evenhand.page.view.ComparisonTable;
+import org.evenhand.page.view.Frame;
+import org.evenhand.page.view.Markup;
+import org.evenhand.page.view.Revision;
+import org.evenhand.page.view.RunTable;
+import org.evenhand.page.words.Hazards;
+
+/** Puts an answer's page together. */
+final class AnswerViews {
+
+    private AnswerViews() {}
+
+    static AnswerPage of(Answer answer, EvidenceFiles files) {
+        Study study = answer.study();
+        boolean figures = !answer.evidence().runs().isEmpty();
+        return new AnswerPage(
+                frame(answer, description(answer)),
+                Heads.of(answer, status(study)),
+                study.question(),
+                Limits.notices(answer),
+                study.shortAnswer()
+                        .map(s -> answer.context().prose().phrase(s, answer.page(), Optional.of(answer.checked())))
+                        .orElse(Markup.NONE),
+                figures ? LeadingFigures.of(answer) : List.of(),
+                figures ? ChartFigures.of(answer) : List.of(),
+                figures ? Tables.summaries(answer) : List.of(),
+                figures ? Tables.comparisons(answer) : new ComparisonTable(Quotable.CONFIDENCE, "", List.of()),
+                figures ? Runs.table(answer) : new RunTable(List.of(), List.of()),
+                figures ? Panels.of(answer) : new Comparability(List.of(), List.of(), List.of()),
+                figures ? Budgets.of(answer) : List.of(),
+                Conditions.of(answer),
+                hazards(answer).stream().map(Hazards::caution).toList(),
+                MethodNotes.of(answer),
+                answer.context().prose().flow(study.answer(), answer.page(), Optional.of(answer.checked())),
+                String.join(", ", study.authors()),
+                Limits.of(answer),
+                answer.findings().all(),
+                revisions(study),
+                Reproductions.of(answer),
+                Reproductions.citations(answer),
+                files.rows(answer),
+                figures ? Quotations.of(answer) : List.of(),
+                List.of());
+    }
+
+    static Frame frame(Answer answer, String description) {
+        return answer.context().frames().of(answer.page(), answer.study().question(), description);
+    }
+
+    static String status(Study study) {
+        return study.status().name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    private static String description(Answer answer) {
+        Study study = answer.study();
+        return study.shortAnswer()
+                .map(s -> answer.context().prose().plain(s, Optional.of(answer.checked())))
+                .orElse(study.status() == Status.WANTED ? "A question that is still waiting for runs." : "");
+    }
+
+    /** Each hazard of the methods once, in the order in which the methods name them. */
+    private static Set<Hazard> hazards(Answer answer) {
+        return answer.methods().stream()
+                .flatMap(m -> m.hazards().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Newest first; counted from the oldest. */
+    static List<Revision> revisions(Study study) {
+        List<Revision> revisions = new ArrayList<>();
+        for (int i = study.revisions().size(); i >= 1; i--) {
+            var revision = study.revisions().get(i - 1);
+            revisions.add(
+                    new Revision(Address.revision(i), revision.on().toString(), revision.what(), revision.why(), ""));
+        }
+        return revisions;
+    }
+}

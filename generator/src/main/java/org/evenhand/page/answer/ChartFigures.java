@@ -1,0 +1,174 @@
+package org.evenhand.page.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.evenhand.chart.Figure;
+import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.LevelSummary;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.page.Drawings;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.Caveat;
+import org.evenhand.page.view.ChartFigure;
+import org.evenhand.page.view.Link;
+
+/** The charts of a page: those of the comparisons first, since they carry the answer, then each measurand by level. */
+final class ChartFigures {
+
+    private final Answer answer;
+    private final List<ChartFigure> figures = new ArrayList<>();
+
+    private ChartFigures(Answer answer) {
+        this.answer = answer;
+    }
+
+    static List<ChartFigure> of(Answer answer) {
+        ChartFigures charts = new ChartFigures(answer);
+        charts.ofLevels();
+        charts.ofComparisons();
+        return charts.figures;
+    }
+
+    private void ofLevels() {
+        for (MeasurandId id : answer.study().measurands()) {
+            List<LevelSummary> levels = answer.evidence().summaries().stream()
+                    .filter(s -> s.measurand().equals(id))
+                    .toList();
+            if (levels.stream().noneMatch(s -> s.n() > 0) || isCounted(id)) {
+                continue;
+            }
+            LevelCharts charts = new LevelCharts(answer, id, levels);
+            String title = answer.names().title(id);
+            put(
+                    Address.slug(answer.names().address(id)),
+                    title + ", by " + answer.names().factor(),
+                    charts.description(),
+                    charts.figure(),
+                    charts.source(),
+                    EvidenceFiles.RUNS,
+                    levels.stream().map(answer::caveats).toList());
+        }
+    }
+
+    /** Failures are drawn as a rate with its bound; dots at nought would say that there are none. */
+    private boolean isCounted(MeasurandId id) {
+        return answer.evidence().comparisons().stream()
+                .anyMatch(c -> c instanceof ComparisonResult.FailureRate r
+                        && r.interval().isPresent()
+                        && r.plan().measurand().filter(id::equals).isPresent());
+    }
+
+    private void ofComparisons() {
+        Map<String, List<ComparisonResult.Contrasted>> contrasts = new LinkedHashMap<>();
+        List<ComparisonResult.Share> shares = new ArrayList<>();
+        List<ComparisonResult.FailureRate> rates = new ArrayList<>();
+        for (ComparisonResult result : answer.evidence().comparisons()) {
+            if (result instanceof ComparisonResult.Contrasted r) {
+                contrasts
+                        .computeIfAbsent(ContrastCharts.group(answer, r), g -> new ArrayList<>())
+                        .add(r);
+            } else if (result instanceof ComparisonResult.Share r) {
+                shares.add(r);
+            } else if (result instanceof ComparisonResult.FailureRate r) {
+                rates.add(r);
+            } else if (result instanceof ComparisonResult.Trend r && !r.points().isEmpty()) {
+                put(r, TrendCharts.figure(answer, r), TrendCharts.source(r));
+            } else if (result instanceof ComparisonResult.Survival r) {
+                TimeCharts.figure(answer, r).ifPresent(f -> put(r, f, TimeCharts.SOURCE));
+            }
+        }
+        contrasts.forEach((group, many) -> put(
+                "comparisons-" + group,
+                ContrastCharts.title(answer, many),
+                sentences(many),
+                ContrastCharts.figure(answer, many),
+                ContrastCharts.source(answer, many),
+                EvidenceFiles.COMPARISONS,
+                caveats(many)));
+        if (shares.stream().anyMatch(s -> s.n() > 0)) {
+            put(
+                    "shares",
+                    CountCharts.sharesTitle(answer, shares),
+                    sentences(shares),
+                    CountCharts.shares(answer, shares),
+                    "",
+                    EvidenceFiles.COMPARISONS,
+                    caveats(shares));
+        }
+        if (rates.stream().anyMatch(r -> r.interval().isPresent())) {
+            put(
+                    "rates",
+                    CountCharts.ratesTitle(answer, rates),
+                    sentences(rates),
+                    CountCharts.rates(answer, rates),
+                    "",
+                    EvidenceFiles.COMPARISONS,
+                    caveats(rates));
+        }
+    }
+
+    private void put(ComparisonResult result, Figure figure, String source) {
+        put(
+                result.plan().id(),
+                answer.names().subject(result.plan()),
+                sentences(List.of(result)),
+                figure,
+                source,
+                EvidenceFiles.COMPARISONS,
+                caveats(List.of(result)));
+    }
+
+    private void put(
+            String name,
+            String title,
+            String description,
+            Figure figure,
+            String source,
+            String data,
+            List<List<Caveat>> caveats) {
+        figures.add(new ChartFigure(
+                Address.chart(name),
+                title,
+                Drawings.of(figure, ids(name), title, description),
+                source,
+                Optional.of(Link.to("Data (CSV)", answer.beside(data))),
+                once(caveats)));
+    }
+
+    /** The text alternative: what each comparison came to, with its uncertainty. */
+    private String sentences(List<? extends ComparisonResult> many) {
+        List<String> sentences = new ArrayList<>();
+        for (ComparisonResult result : many) {
+            Quotable q = Quotable.of(answer, result);
+            String interval = q.interval().isEmpty() ? "" : " (" + q.interval() + ")";
+            String further = q.further().isEmpty() ? "" : " " + q.further();
+            sentences.add(q.about() + ": " + q.claim() + interval + "." + further);
+        }
+        return String.join(" ", sentences);
+    }
+
+    private List<List<Caveat>> caveats(List<? extends ComparisonResult> many) {
+        return many.stream().map(r -> answer.caveats(r)).toList();
+    }
+
+    /** Each caveat once, in the order met. */
+    private static List<Caveat> once(List<List<Caveat>> many) {
+        return many.stream().flatMap(List::stream).distinct().toList();
+    }
+
+    /** Ids within drawings take ASCII letters, digits and hyphens. */
+    private static String ids(String name) {
+        StringBuilder id = new StringBuilder("chart-");
+        name.codePoints().forEach(c -> {
+            if (c < 128 && (Character.isLetterOrDigit(c) || c == '-')) {
+                id.appendCodePoint(c);
+            } else {
+                id.append('u').append(Integer.toHexString(c));
+            }
+        });
+        return id.toString();
+    }
+}

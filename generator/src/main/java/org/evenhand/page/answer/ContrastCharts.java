@@ -1,0 +1,149 @@
+package org.evenhand.page.answer;
+
+import java.util.List;
+import java.util.Optional;
+import org.evenhand.chart.ComparisonChart;
+import org.evenhand.chart.Estimate;
+import org.evenhand.chart.Interval;
+import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.Verdict;
+import org.evenhand.model.Finding;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.words.ComparisonFigures;
+import org.evenhand.page.words.Direction;
+import org.evenhand.page.words.Names;
+import org.evenhand.page.words.Verdicts;
+import org.evenhand.statistics.Equivalence;
+
+/** Differences of one measurand around zero; all ratios of a study around one. */
+final class ContrastCharts {
+
+    private ContrastCharts() {}
+
+    /** Which chart a comparison belongs to: differences share an axis only where they are of one measurand. */
+    static String group(Answer answer, ComparisonResult.Contrasted r) {
+        return Verdicts.isRatio(r)
+                ? "ratios"
+                : Address.slug(answer.names().address(r.plan().measurand().orElseThrow()));
+    }
+
+    static String title(Answer answer, List<ComparisonResult.Contrasted> many) {
+        boolean ratio = Verdicts.isRatio(many.get(0));
+        if (many.size() == 1) {
+            return answer.names().title(measurand(many))
+                    + (ratio ? ", ratio: " : ", difference: ")
+                    + sides(answer, many.get(0));
+        }
+        return ratio ? "Ratios" : answer.names().title(measurand(many)) + ", differences";
+    }
+
+    private static String sides(Answer answer, ComparisonResult.Contrasted r) {
+        return answer.names().level(r.plan().level().orElseThrow()) + " against "
+                + answer.names().level(r.plan().against().orElseThrow());
+    }
+
+    static String source(Answer answer, List<ComparisonResult.Contrasted> many) {
+        if (many.stream().allMatch(answer::isRefused)) {
+            return "Refused, so that nothing is drawn.";
+        }
+        return Verdicts.isRatio(many.get(0))
+                ? "The axis is logarithmic: twice and half lie equally far from 1."
+                : "The line at 0 is no difference.";
+    }
+
+    static ComparisonChart figure(Answer answer, List<ComparisonResult.Contrasted> many) {
+        boolean ratio = Verdicts.isRatio(many.get(0));
+        List<ComparisonChart.Comparison> rows =
+                many.stream().map(r -> row(answer, r, ratio)).toList();
+        boolean shown = rows.stream().anyMatch(r -> r.estimate().isPresent());
+        boolean bands = rows.stream().anyMatch(r -> r.sameWithin().isPresent());
+        Direction words = new Verdicts(answer.names()).direction(many.get(0));
+        boolean oneKind = many.stream()
+                .allMatch(r -> new Verdicts(answer.names()).direction(r).equals(words));
+        ComparisonChart.Sides sides = !shown
+                ? new ComparisonChart.Sides("", "")
+                : oneKind
+                        ? new ComparisonChart.Sides(words.less(), words.more())
+                        : new ComparisonChart.Sides("smaller", "larger");
+        return new ComparisonChart(
+                ratio ? "Ratio, the level named first ÷ its base" : axis(answer, many),
+                ratio,
+                rows,
+                sides,
+                shown ? (ratio ? "ratio of means" : "difference of means") + " with 95\u00a0% interval" : "",
+                bands ? "counts as the same" : "");
+    }
+
+    private static String axis(Answer answer, List<ComparisonResult.Contrasted> many) {
+        String unit = many.get(0).unit().symbol();
+        return "Difference of: " + answer.names().title(measurand(many)) + (unit.equals("1") ? "" : " (" + unit + ")");
+    }
+
+    private static MeasurandId measurand(List<ComparisonResult.Contrasted> many) {
+        return many.get(0).plan().measurand().orElseThrow();
+    }
+
+    private static ComparisonChart.Comparison row(Answer answer, ComparisonResult.Contrasted r, boolean ratio) {
+        String label = ratio ? answer.names().subject(r.plan()) : sides(answer, r);
+        if (answer.isRefused(r)) {
+            String why = answer.refusals(r).stream()
+                    .map(Finding::message)
+                    .findFirst()
+                    .orElse("");
+            return new ComparisonChart.Comparison(
+                    label, Optional.empty(), Optional.empty(), why, "Not comparable", Answer.worst(answer.caveats(r)));
+        }
+        return new ComparisonChart.Comparison(
+                label,
+                estimate(r, ratio),
+                band(r, ratio),
+                figure(r),
+                verdict(answer, r),
+                Answer.worst(answer.caveats(r)));
+    }
+
+    private static String figure(ComparisonResult.Contrasted r) {
+        String figure = ComparisonFigures.of(r).withUnit();
+        return figure.isEmpty() ? r.why().stream().findFirst().orElse("") : figure;
+    }
+
+    private static Optional<Estimate> estimate(ComparisonResult.Contrasted r, boolean ratio) {
+        if (r.estimate().isEmpty() || ratio && !(r.estimate().getAsDouble() > 0)) {
+            return Optional.empty();
+        }
+        double value = r.estimate().getAsDouble();
+        return r.interval()
+                .filter(i -> !ratio || i.low() > 0)
+                .map(i -> Estimate.of(value, i.low(), i.high()))
+                .or(() -> Optional.of(Estimate.alone(value)));
+    }
+
+    private static Optional<Interval> band(ComparisonResult.Contrasted r, boolean ratio) {
+        if (r.margin().isEmpty()) {
+            return Optional.empty();
+        }
+        double margin = r.margin().getAsDouble();
+        if (!ratio) {
+            return Optional.of(new Interval(-margin, margin));
+        }
+        org.evenhand.statistics.Interval limits = Equivalence.ratioMargin(margin);
+        return Optional.of(new Interval(limits.low(), limits.high()));
+    }
+
+    private static String verdict(Answer answer, ComparisonResult.Contrasted r) {
+        Verdict verdict = answer.verdict(r).orElse(Verdict.NOT_SHOWN);
+        return switch (verdict) {
+            case DIFFERS ->
+                new Verdicts(answer.names())
+                        .direction(r)
+                        .of(
+                                Verdicts.isRatio(r)
+                                        ? r.estimate().orElseThrow() - 1
+                                        : r.estimate().orElseThrow());
+            case SAME_WITHIN_MARGIN -> "same within " + Verdicts.margin(r);
+            case NOT_SHOWN -> "no difference shown";
+            case NOT_COMPARABLE -> Names.setting(verdict.word());
+        };
+    }
+}

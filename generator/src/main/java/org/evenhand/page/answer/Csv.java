@@ -1,0 +1,73 @@
+package org.evenhand.page.answer;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.evenhand.page.words.Exact;
+
+/**
+ * Writes CSV after RFC 4180, in UTF-8 with LF. A cell of text that a spreadsheet would take for a formula is led by an
+ * apostrophe; a number is only ever written from a number, so that a negative one stays bare.
+ */
+final class Csv {
+
+    private final StringBuilder text = new StringBuilder();
+    private boolean first = true;
+
+    static Csv withHeader(String... columns) {
+        Csv csv = new Csv();
+        for (String column : columns) {
+            csv.text(column);
+        }
+        return csv.end();
+    }
+
+    Csv text(String cell) {
+        boolean formula = !cell.isEmpty() && "=+-@\t\r\u2212".indexOf(cell.charAt(0)) >= 0;
+        return put(quoted(formula ? "'" + cell : cell));
+    }
+
+    Csv text(Optional<String> cell) {
+        return text(cell.orElse(""));
+    }
+
+    Csv number(double value) {
+        return put(Exact.of(value));
+    }
+
+    Csv number(OptionalDouble value) {
+        return value.isPresent() ? number(value.getAsDouble()) : put("");
+    }
+
+    Csv number(Optional<Double> value) {
+        return value.isPresent() ? number(value.get()) : put("");
+    }
+
+    Csv number(int value) {
+        return put(Integer.toString(value));
+    }
+
+    Csv end() {
+        text.append('\n');
+        first = true;
+        return this;
+    }
+
+    byte[] bytes() {
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private Csv put(String cell) {
+        text.append(first ? "" : ",").append(cell);
+        first = false;
+        return this;
+    }
+
+    private static String quoted(String cell) {
+        boolean needed = cell.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
+                || cell.startsWith("'")
+                || cell.startsWith(" ")
+                || cell.endsWith(" ");
+        return needed ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    }
+}

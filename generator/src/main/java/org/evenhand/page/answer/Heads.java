@@ -1,0 +1,123 @@
+package org.evenhand.page.answer;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Item;
+import org.evenhand.model.Method;
+import org.evenhand.model.Revision;
+import org.evenhand.model.Study;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.Entry;
+import org.evenhand.page.view.HeadBlock;
+import org.evenhand.page.view.Link;
+import org.evenhand.page.words.Names;
+
+/** The block at the head of a report. */
+final class Heads {
+
+    static final String KIND = "Test report";
+
+    private Heads() {}
+
+    static HeadBlock of(Answer answer, String status) {
+        Study study = answer.study();
+        List<Entry> entries = new ArrayList<>();
+        tested(answer).ifPresent(t -> entries.add(Entry.of("Tested", t)));
+        study.answered().ifPresent(d -> entries.add(Entry.of("Answered", d.toString())));
+        amended(study).ifPresent(entries::add);
+        answer.items().forEach(i -> entries.add(item(answer, i)));
+        answer.methods().forEach(m -> entries.add(method(m)));
+        entries.add(Entry.of(
+                "Factor",
+                answer.names().factor() + ": "
+                        + study.levels().stream().map(answer.names()::level).collect(Collectors.joining(", "))));
+        if (!answer.instruments().isEmpty()) {
+            entries.add(new Entry(
+                    "Instruments",
+                    answer.instruments().stream()
+                            .map(i -> Link.to(i.name().orElse(i.id()), Address.instrument(i.id())))
+                            .toList(),
+                    ""));
+        }
+        if (!study.authors().isEmpty()) {
+            entries.add(Entry.of(
+                    study.answered().isPresent() ? "Answered by" : "Asked by", String.join(", ", study.authors())));
+        }
+        answer.context().publication().contact().ifPresent(c -> entries.add(Entry.of("Report an error to", c)));
+        return new HeadBlock(KIND, study.id(), version(study), status, entries);
+    }
+
+    /** Each revision is a version; before any, there is none until it is answered. */
+    static String version(Study study) {
+        return study.answered().isEmpty() && study.revisions().isEmpty()
+                ? ""
+                : Integer.toString(1 + study.revisions().size());
+    }
+
+    /** First and last day of the runs. */
+    static Optional<String> tested(Answer answer) {
+        TreeSet<LocalDate> days = new TreeSet<>();
+        for (LevelRun run : answer.evidence().runs()) {
+            run.run()
+                    .started()
+                    .ifPresent(s ->
+                            days.add(s.withOffsetSameInstant(ZoneOffset.UTC).toLocalDate()));
+        }
+        if (days.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                days.first().equals(days.last()) ? days.first().toString() : days.first() + " to " + days.last());
+    }
+
+    private static Optional<Entry> amended(Study study) {
+        List<Revision> revisions = study.revisions();
+        if (revisions.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Entry.of(
+                "Amended",
+                Link.here(revisions.get(revisions.size() - 1).on().toString(), Address.revision(revisions.size()))));
+    }
+
+    private static Entry item(Answer answer, Item item) {
+        TreeMap<String, Integer> specimens = new TreeMap<>(Ids.ORDER);
+        answer.evidence().runs().stream()
+                .filter(r -> r.run().item().equals(item.id()))
+                .flatMap(r -> r.run().specimen().stream())
+                .forEach(s -> specimens.merge(s, 1, Integer::sum));
+        List<String> notes = new ArrayList<>();
+        if (!specimens.isEmpty()) {
+            notes.add((specimens.size() == 1 ? "Specimen " : "Specimens ") + String.join(", ", specimens.keySet()));
+        }
+        item.obtained().ifPresent(notes::add);
+        return new Entry("Test item", List.of(Link.to(item.name(), Address.item(item.id()))), String.join("; ", notes));
+    }
+
+    private static Entry method(Method method) {
+        String length = method.runLength().map(l -> ", " + Names.quantity(l)).orElse("");
+        return new Entry(
+                "Test method",
+                List.of(Link.to(method.title(), Address.method(method.id()))),
+                "Version " + method.version() + length);
+    }
+
+    /** The versions of the methods by the runs, for what was equal and what differed. */
+    static Map<String, String> versions(List<LevelRun> runs, Answer answer) {
+        Map<String, String> byRun = new TreeMap<>();
+        runs.forEach(r -> byRun.put(
+                answer.name(r.run()),
+                r.run()
+                        .methodVersion()
+                        .orElse(answer.folder().methods().get(r.run().method()).version())));
+        return byRun;
+    }
+}

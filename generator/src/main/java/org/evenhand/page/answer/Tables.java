@@ -1,0 +1,157 @@
+package org.evenhand.page.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.LevelSummary;
+import org.evenhand.compare.Verdict;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.ComparisonRow;
+import org.evenhand.page.view.ComparisonTable;
+import org.evenhand.page.view.SummaryRow;
+import org.evenhand.page.view.SummaryTable;
+import org.evenhand.page.words.ComparisonFigures;
+import org.evenhand.page.words.Counting;
+import org.evenhand.page.words.LevelFigures;
+import org.evenhand.page.words.Verdicts;
+import org.evenhand.page.words.Written;
+import org.evenhand.quantity.Figures;
+import org.evenhand.statistics.Estimate;
+
+/** The evidence tables: absolute figures first, then comparisons. */
+final class Tables {
+
+    private Tables() {}
+
+    static List<SummaryTable> summaries(Answer answer) {
+        List<SummaryTable> tables = new ArrayList<>();
+        for (MeasurandId id : answer.study().measurands()) {
+            List<LevelSummary> ofMeasurand = answer.evidence().summaries().stream()
+                    .filter(s -> s.measurand().equals(id))
+                    .toList();
+            if (ofMeasurand.stream().anyMatch(s -> s.n() > 0)) {
+                tables.add(table(answer, id, ofMeasurand));
+            }
+        }
+        return tables;
+    }
+
+    private static SummaryTable table(Answer answer, MeasurandId id, List<LevelSummary> levels) {
+        boolean numeric = answer.names().measurand(id).isNumeric();
+        String unit = answer.names().measurand(id).unit().symbol();
+        return new SummaryTable(
+                "summary." + Address.slug(answer.names().address(id)),
+                answer.names().title(id),
+                unit.equals("1") ? "" : unit,
+                numeric ? statistic(levels) : "How often each word was given; judgements are counted, never averaged.",
+                numeric ? Quotable.CONFIDENCE : "",
+                levels.stream().map(s -> row(answer, s)).toList());
+    }
+
+    private static String statistic(List<LevelSummary> levels) {
+        if (levels.stream().allMatch(s -> s.n() <= 1)) {
+            return "A single value at each level: nothing tells how far another would lie off.";
+        }
+        boolean specimens = levels.stream().anyMatch(s -> s.counts() == org.evenhand.compare.Counts.SPECIMENS);
+        boolean censored = levels.stream().anyMatch(s -> s.censored() > 0);
+        boolean interval = levels.stream().anyMatch(s -> s.interval().isPresent());
+        return (specimens ? "Mean over specimens, each counted once." : "Mean over runs.")
+                + (interval ? " U, the expanded uncertainty, combines repeats and instruments (Student t)." : "")
+                + (censored ? " Times that the end of the run cut off are bounds and are never averaged." : "");
+    }
+
+    private static SummaryRow row(Answer answer, LevelSummary s) {
+        Written written = LevelFigures.of(s);
+        return new SummaryRow(
+                Address.level(s.level(), answer.names().address(s.measurand())),
+                answer.names().level(s.level()),
+                Integer.toString(s.n()),
+                Counting.word(s.counts(), s.n()),
+                LevelFigures.value(s),
+                written.expanded(),
+                written.low(),
+                written.high(),
+                standard(s.estimate().map(Estimate::typeA), s),
+                standard(optional(EvidenceTables.typeB(s)), s),
+                answer.origin(answer.behind(s)),
+                answer.links(answer.behind(s)),
+                answer.caveats(s));
+    }
+
+    static Optional<Double> optional(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    /**
+     * A standard uncertainty: two significant digits; nothing where none is known. What lies two places below the figure's
+     * own uncertainty is only said to be smaller.
+     */
+    private static String standard(Optional<Double> uncertainty, LevelSummary summary) {
+        if (uncertainty.filter(u -> u > 0).isEmpty()) {
+            return "";
+        }
+        double u = uncertainty.get();
+        int decimals = Figures.decimals(u);
+        int least =
+                summary.interval().map(i -> Figures.decimals(i.halfWidth()) + 2).orElse(decimals);
+        return decimals <= least
+                ? Figures.uncertaintyAt(u, decimals)
+                : "<" + Figures.NO_BREAK_SPACE + Figures.at(StrictMath.pow(10, -least), Math.max(0, least));
+    }
+
+    static ComparisonTable comparisons(Answer answer) {
+        return new ComparisonTable(
+                Quotable.CONFIDENCE,
+                decisionRule(answer),
+                answer.evidence().comparisons().stream()
+                        .map(c -> row(answer, c))
+                        .toList());
+    }
+
+    /** A ratio says so where others have their unit. */
+    private static String unit(ComparisonResult result, boolean refused, Written written) {
+        if (refused || written.isAbsent()) {
+            return "";
+        }
+        return Verdicts.isRatio(result) || result instanceof ComparisonResult.GeometricMean ? "ratio" : written.unit();
+    }
+
+    private static String decisionRule(Answer answer) {
+        long tests = answer.evidence().comparisons().stream()
+                .filter(c -> c.p().isPresent())
+                .count();
+        boolean margin = answer.evidence().comparisons().stream()
+                .anyMatch(c -> c.plan().sameWithin().isPresent());
+        String differs = tests == 0
+                ? ""
+                : "“Differs” if “no effect” is rejected at 5" + Figures.NO_BREAK_SPACE + "%"
+                        + (tests > 1 ? ", after Holm over the " + tests + " tests of this page" : "") + ".";
+        return (differs
+                        + (margin
+                                ? " “Same” only if the 90" + Figures.NO_BREAK_SPACE
+                                        + "% interval lies within the margin stated beforehand."
+                                : ""))
+                .strip();
+    }
+
+    private static ComparisonRow row(Answer answer, ComparisonResult result) {
+        boolean refused = answer.isRefused(result);
+        Written written = ComparisonFigures.of(result);
+        return new ComparisonRow(
+                Address.comparison(result.plan().id()),
+                answer.names().subject(result.plan()),
+                refused ? "" : written.value(),
+                unit(result, refused, written),
+                refused ? "" : written.low(),
+                refused ? "" : written.high(),
+                answer.verdict(result).map(Verdict::word).orElse(""),
+                answer.sentence(result),
+                refused ? "" : new Verdicts(answer.names()).base(result),
+                refused ? List.of() : Particulars.of(answer, result),
+                answer.links(answer.behind(result)),
+                answer.caveats(result));
+    }
+}

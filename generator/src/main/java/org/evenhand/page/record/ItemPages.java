@@ -1,0 +1,101 @@
+package org.evenhand.page.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.evenhand.measure.MeasuredRun;
+import org.evenhand.model.Item;
+import org.evenhand.model.Run;
+import org.evenhand.model.Study;
+import org.evenhand.page.Directory;
+import org.evenhand.page.FileRows;
+import org.evenhand.page.PageContext;
+import org.evenhand.page.PageSink;
+import org.evenhand.page.RawCopies;
+import org.evenhand.page.RawFile;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.Entry;
+import org.evenhand.page.view.HeadBlock;
+import org.evenhand.page.view.ItemPage;
+import org.evenhand.page.view.Link;
+import org.evenhand.page.view.Markup;
+import org.evenhand.page.words.Counting;
+import org.evenhand.page.words.Names;
+
+/** The page of a test item. */
+public final class ItemPages {
+
+    private ItemPages() {}
+
+    public static void build(Item item, PageContext context, Directory directory, PageSink sink) {
+        String path = Address.item(item.id());
+        RawFile raw = RawFile.behind(path, item.places().file().file(), "Test item, raw");
+        SortedMap<String, List<MeasuredRun>> runs = directory.runsByStudy(run -> isOf(run, item));
+        ItemPage page = new ItemPage(
+                context.frames().of(path, item.name(), item.name() + ", " + item.kind() + ": what was tested of it."),
+                new HeadBlock("Test item", item.id(), "", "", head(item)),
+                item.name(),
+                item.notes()
+                        .map(notes -> context.prose().flow(notes, path, Optional.empty()))
+                        .orElse(Markup.NONE),
+                new TreeMap<>(item.limits())
+                        .entrySet().stream()
+                                .map(limit -> Entry.of(Names.label(limit.getKey()), Names.quantity(limit.getValue())))
+                                .toList(),
+                specimens(item, runs),
+                directory.studiesWithRun(run -> isOf(run, item)).stream()
+                        .map(directory::listed)
+                        .sorted(Directory.newestFirst())
+                        .toList(),
+                runs(runs, context),
+                List.of(),
+                List.of(FileRows.of(context.root(), raw)));
+        sink.put(path, context.render("item", page));
+        RawCopies.put(context.root(), List.of(raw), sink);
+    }
+
+    static Link link(Item item) {
+        return Link.to(item.name(), Address.item(item.id()));
+    }
+
+    private static boolean isOf(Run run, Item item) {
+        return run.item().equals(item.id());
+    }
+
+    private static List<Entry> head(Item item) {
+        List<Entry> head = new ArrayList<>();
+        head.add(Entry.of("Kind", item.kind()));
+        item.maker().ifPresent(maker -> head.add(Entry.of("Maker", maker)));
+        head.add(Entry.of("Obtained", item.obtained().orElse("not stated")));
+        head.add(Entry.of("Specimens", Integer.toString(item.specimens().size())));
+        return head;
+    }
+
+    private static List<Entry> specimens(Item item, SortedMap<String, List<MeasuredRun>> runs) {
+        return item.specimens().stream()
+                .map(specimen -> {
+                    long count = runs.values().stream()
+                            .flatMap(List::stream)
+                            .filter(r ->
+                                    r.run().specimen().filter(specimen::equals).isPresent())
+                            .count();
+                    return Entry.of(specimen, count == 0 ? "in no run" : "in " + Counting.of(count, "run"));
+                })
+                .toList();
+    }
+
+    /** One entry for each study, with its runs side by side: there may be hundreds. */
+    private static List<Entry> runs(SortedMap<String, List<MeasuredRun>> runs, PageContext context) {
+        List<Entry> entries = new ArrayList<>();
+        runs.forEach((id, ofStudy) -> {
+            Study study = context.checked().folder().studies().get(id);
+            List<Link> links = ofStudy.stream()
+                    .map(r -> Link.to(r.run().id(), Address.run(id, r.run().id())))
+                    .toList();
+            entries.add(new Entry(study == null ? id : study.question(), links, Counting.of(links.size(), "run")));
+        });
+        return entries;
+    }
+}

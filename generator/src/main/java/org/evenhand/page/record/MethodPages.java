@@ -1,0 +1,85 @@
+package org.evenhand.page.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.evenhand.model.Better;
+import org.evenhand.model.Method;
+import org.evenhand.page.Directory;
+import org.evenhand.page.FileRows;
+import org.evenhand.page.PageContext;
+import org.evenhand.page.PageSink;
+import org.evenhand.page.RawCopies;
+import org.evenhand.page.RawFile;
+import org.evenhand.page.view.Address;
+import org.evenhand.page.view.Entry;
+import org.evenhand.page.view.HeadBlock;
+import org.evenhand.page.view.Link;
+import org.evenhand.page.view.Measurand;
+import org.evenhand.page.view.MethodPage;
+import org.evenhand.page.words.Hazards;
+import org.evenhand.page.words.Names;
+import org.evenhand.page.words.Reductions;
+
+/** The page of a method. */
+public final class MethodPages {
+
+    private MethodPages() {}
+
+    public static void build(Method method, PageContext context, Directory directory, PageSink sink) {
+        String path = Address.method(method.id());
+        RawFile raw = RawFile.behind(path, method.places().file().file(), "Method, raw");
+        MethodPage page = new MethodPage(
+                context.frames()
+                        .of(path, method.title(), "Test method " + method.id() + ", version " + method.version() + "."),
+                new HeadBlock("Test method", method.id(), method.version(), "", head(method)),
+                method.title(),
+                method.hazards().stream().map(Hazards::caution).toList(),
+                context.prose().flow(method.procedure(), path, Optional.empty()),
+                method.records().entrySet().stream()
+                        .map(column -> Entry.of(
+                                Names.label(column.getKey()),
+                                column.getValue().isOne()
+                                        ? "number"
+                                        : column.getValue().symbol()))
+                        .toList(),
+                method.measurands().values().stream()
+                        .map(measurand -> view(measurand, method))
+                        .toList(),
+                context.checked().studies().values().stream()
+                        .filter(s -> s.evidence().study().methods().contains(method.id()))
+                        .map(directory::listed)
+                        .sorted(Directory.newestFirst())
+                        .toList(),
+                List.of(FileRows.of(context.root(), raw)));
+        sink.put(path, context.render("method", page));
+        RawCopies.put(context.root(), List.of(raw), sink);
+    }
+
+    static Link link(Method method) {
+        return Link.to(method.title(), Address.method(method.id()));
+    }
+
+    private static List<Entry> head(Method method) {
+        List<Entry> head = new ArrayList<>();
+        method.runLength().ifPresent(length -> head.add(Entry.of("Run length", Names.quantity(length))));
+        method.ambientRange()
+                .ifPresent(range -> head.add(Entry.of(
+                        "Ambient", Names.quantity(range.lowest()) + " to " + Names.quantity(range.highest()))));
+        method.cooling()
+                .ifPresent(
+                        cooling -> head.add(Entry.of("Cooling", cooling.name().toLowerCase(Locale.ROOT))));
+        method.maxGap().ifPresent(gap -> head.add(Entry.of("Longest gap bridged", Names.quantity(gap))));
+        return head;
+    }
+
+    private static Measurand view(org.evenhand.model.Measurand measurand, Method method) {
+        String unit = measurand.unit().isOne() ? "" : measurand.unit().symbol();
+        String better = measurand.better() == Better.NEITHER
+                ? ""
+                : measurand.better().name().toLowerCase(Locale.ROOT);
+        return new Measurand(
+                Address.measurand(measurand.id()), measurand.title(), unit, Reductions.of(measurand, method), better);
+    }
+}

@@ -1,0 +1,21 @@
+package org.evenhand.page.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenhand.model.Run;
+import org.evenhand.page.view.Entry;
+import org.evenhand.page.words.Names;
+
+/** Under what a run was done: its settings, its surroundings, what was noted beside. */
+final class RunConditions {
+
+    private RunConditions() {}
+
+    static List<Entry> of(Run run) {
+        List<Entry> conditions = new ArrayList<>();
+        run.settings().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value))));
+        conditions.add(Entry.of("Ambient", run.ambient().map(Names::quantity).orElse("not stated")));
+        run.circumstances().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value))));
+        return conditions;
+    }
+}

@@ -1,0 +1,53 @@
+package org.evenhand.page.words;
+
+import java.util.Locale;
+import org.evenhand.model.Boundary;
+import org.evenhand.model.Instrument;
+import org.evenhand.quantity.Figures;
+import org.evenhand.quantity.Quantity;
+
+/** Names of fields, settings and quantities as pages write them. */
+public final class Names {
+
+    private Names() {}
+
+    /** A setting, column or reading within a sentence: "core voltage" for core-voltage. */
+    public static String setting(String id) {
+        return id.replace('-', ' ');
+    }
+
+    /** The same at the beginning of a line: "Core voltage". */
+    public static String label(String id) {
+        String words = setting(id);
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** A quantity as it was written, with a true minus sign and no-break spaces: "21.4 ± 0.5 °C". */
+    public static String quantity(Quantity quantity) {
+        return value(quantity.toString());
+    }
+
+    /** The value of a setting: a quantity gets its no-break space and minus sign, a word stays as it is. */
+    public static String value(String written) {
+        if (!written.matches("[-\u2212]?\\d.*")) {
+            return written;
+        }
+        // A date begins with a digit too, and has no space.
+        return written.replaceFirst("^-(?=\\d)", "\u2212").replace(" ", Figures.NO_BREAK_SPACE);
+    }
+
+    /** An instrument's name, else its id as words. */
+    public static String instrument(Instrument instrument) {
+        return instrument.name().orElse(label(instrument.id()));
+    }
+
+    /** Where along the supply a power is measured. */
+    public static String boundary(Boundary boundary) {
+        return switch (boundary) {
+            case MAINS -> "at the mains";
+            case DC_INPUT -> "at the direct-current input";
+            case BOARD_RAIL -> "on a rail of the board";
+            case ON_CHIP -> "on the chip, by its own estimate";
+        };
+    }
+}

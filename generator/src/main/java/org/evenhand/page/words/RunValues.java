@@ -1,0 +1,55 @@
+package org.evenhand.page.words;
+
+import org.evenhand.measure.RunValue;
+import org.evenhand.model.Origin;
+import org.evenhand.model.Reading;
+import org.evenhand.page.view.Address;
+import org.evenhand.quantity.Figures;
+
+/** One run's value of a measurand as tables write it. */
+public final class RunValues {
+
+    private RunValues() {}
+
+    /**
+     * The cell of a table.
+     *
+     * @param run its id
+     * @param measurand as addresses name it, {@link StudyNames#address}
+     * @param origin of the run's figures
+     */
+    public static org.evenhand.page.view.RunValue view(RunValue value, String run, String measurand, Origin origin) {
+        String mark = value instanceof RunValue.AtLeast ? "censored" : Origins.mark(origin);
+        boolean none = value instanceof RunValue.Missing;
+        return new org.evenhand.page.view.RunValue(
+                Address.value(run, measurand), number(value), uncertainty(value), none ? "" : mark);
+    }
+
+    /** The number without its unit, "> 45" for a bound, a word for a judgement; empty if there is none. */
+    public static String number(RunValue value) {
+        if (value instanceof RunValue.Known known) {
+            return Figures.value(known.value(), known.standardUncertainty());
+        }
+        if (value instanceof RunValue.AtLeast atLeast) {
+            return ">" + Figures.NO_BREAK_SPACE + Figures.value(atLeast.bound(), 0);
+        }
+        return value instanceof RunValue.Noted noted ? word(noted.reading()) : "";
+    }
+
+    /** The standard uncertainty at the place of the number; empty if none is known. */
+    public static String uncertainty(RunValue value) {
+        if (value instanceof RunValue.Known known && known.standardUncertainty() > 0) {
+            double u = known.standardUncertainty();
+            return Figures.uncertaintyAt(u, Figures.decimals(u));
+        }
+        return "";
+    }
+
+    /** A judgement's word. */
+    public static String word(Reading reading) {
+        if (reading instanceof Reading.OnScale onScale) {
+            return onScale.word();
+        }
+        return reading instanceof Reading.Observed observed ? observed.name().toLowerCase(java.util.Locale.ROOT) : "";
+    }
+}

@@ -1,0 +1,87 @@
+package org.evenhand.page.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.Verdict;
+import org.evenhand.page.Sentence;
+import org.evenhand.quantity.Figures;
+import org.evenhand.statistics.Interval;
+import org.evenhand.statistics.KaplanMeier;
+import org.evenhand.statistics.LogRank;
+
+/** Times until an event, in sentences. */
+public final class Times {
+
+    private static final double CONFIDENCE = 0.95;
+    private static final double ALPHA = 0.05;
+
+    private final StudyNames names;
+
+    public Times(StudyNames names) {
+        this.names = names;
+    }
+
+    String sentence(ComparisonResult.Survival r, Verdict verdict) {
+        if (r.test().isEmpty()) {
+            return Sentence.of(String.join("; ", r.why()));
+        }
+        List<String> medians = new ArrayList<>();
+        r.levels().forEach(c -> medians.add(names.under(c.level()) + " " + median(r, c)));
+        String found = "Median time " + String.join(", ", medians) + ".";
+        if (verdict == Verdict.DIFFERS) {
+            LogRank test = r.test().get();
+            boolean later = test.observed().get(0) < test.expected().get(0);
+            return "It happens " + (later ? "later " : "sooner ")
+                    + names.under(r.levels().get(0).level()) + " than "
+                    + names.under(r.levels().get(1).level()) + ". " + found;
+        }
+        return "No difference of the times shown" + tooFew(r) + ". " + found;
+    }
+
+    /** The median with its interval: "8.1 min (7.8 min to 8.5 min)", "not reached within 45 min". */
+    public String median(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+        Written written = medianFigure(r, curve);
+        if (written.isAbsent()) {
+            return "not reached within " + end(r, curve);
+        }
+        return written.withUnit() + (written.hasInterval() ? " (" + written.interval() + ")" : "");
+    }
+
+    /** The median as a figure; without a value where it was not reached. */
+    public static Written medianFigure(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+        KaplanMeier km = curve.curve();
+        OptionalDouble low = km.medianLow(CONFIDENCE);
+        OptionalDouble high = km.medianHigh(CONFIDENCE);
+        Optional<Interval> interval = low.isPresent() && high.isPresent()
+                ? Optional.of(new Interval(low.getAsDouble(), high.getAsDouble()))
+                : Optional.empty();
+        return Written.of(km.median(), interval, r.unit().symbol());
+    }
+
+    /** How long the last one was watched: "45 min". */
+    public static String end(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+        List<KaplanMeier.Step> steps = curve.curve().steps();
+        return Written.alone(steps.get(steps.size() - 1).time(), r.unit().symbol())
+                .withUnit();
+    }
+
+    /** The exact test cannot fall below one arrangement among all, or two where the sides are of one size. */
+    private static String tooFew(ComparisonResult.Survival r) {
+        int first = r.levels().get(0).curve().size();
+        int second = r.levels().get(1).curve().size();
+        double arrangements = 1;
+        for (int i = 1; i <= first; i++) {
+            arrangements = arrangements * (second + i) / i;
+        }
+        double least = (first == second ? 2 : 1) / arrangements;
+        return least < ALPHA
+                ? ""
+                : "; with " + first + " and " + second + " "
+                        + Counting.word(r.levels().get(0).counts(), second)
+                        + " the exact test cannot fall below p" + Figures.NO_BREAK_SPACE + "=" + Figures.NO_BREAK_SPACE
+                        + PValues.number(least) + ", whatever happens";
+    }
+}

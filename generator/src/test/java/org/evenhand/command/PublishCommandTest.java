@@ -1,0 +1,149 @@
+package org.evenhand.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.evenhand.site.Manifest;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A results folder becomes a site, all or nothing, the same wherever it is made. */
+class PublishCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private Given given;
+    private Path site;
+
+    @BeforeEach
+    void aSoundFolder() {
+        given = Given.soundFolderIn(folder.resolve("results"));
+        site = folder.resolve("site");
+    }
+
+    private Called publish() {
+        return Called.with("publish", given.root().toString(), "--to", site.toString());
+    }
+
+    @Test
+    void theFirstThingSaidIsWhereToLook() {
+        Called called = publish().ended(0).says("1 answer published with 0 caveats, 0 studies withheld");
+        assertEquals(site.resolve("index.html") + "\n", called.out());
+        assertTrue(Files.exists(site.resolve("index.html")));
+    }
+
+    @Test
+    void theManifestNamesEveryFileButItself() throws IOException {
+        publish().ended(0);
+        SortedMap<String, String> found = digests(site);
+        found.remove(Manifest.FILE);
+        assertEquals(found, Manifest.of(site).digests());
+    }
+
+    @Test
+    void aGoodStudyIsPublishedBesideABrokenOne() throws IOException {
+        given.withASecondStudy()
+                .replacing("studies/copy/runs/none-1.json", "\"length\": \"45 min\"", "\"length\": \"45\"");
+        publish().ended(1).says("1 answer published", "1 study withheld", "[unit-missing]");
+        assertTrue(Files.exists(site.resolve("answers/plate/evidence.json")));
+        assertFalse(Files.exists(site.resolve("answers/copy/evidence.json")));
+        String why = Files.readString(site.resolve("answers/copy/index.html"));
+        assertTrue(why.contains("unit-missing"), why);
+    }
+
+    @Test
+    void theSameFolderGivesTheSameBytesInAnotherLocaleZoneAndPlace() throws IOException {
+        publish().ended(0);
+        SortedMap<String, String> first = digests(site);
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kolkata"));
+            given = Given.soundFolderIn(folder.resolve("else where/results ü"));
+            site = folder.resolve("else where/site");
+            publish().ended(0);
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+        assertEquals(first, digests(site));
+    }
+
+    @Test
+    void publishingAgainChangesNothing() throws IOException {
+        publish().ended(0);
+        SortedMap<String, String> first = digests(site);
+        publish().ended(0);
+        assertEquals(first, digests(site));
+    }
+
+    @Test
+    void aFileOfSomebodyElseStays() throws IOException {
+        publish().ended(0);
+        Files.writeString(site.resolve("CNAME"), "results.example.org\n");
+        publish().ended(0);
+        assertEquals("results.example.org\n", Files.readString(site.resolve("CNAME")));
+    }
+
+    @Test
+    void aFolderOfSomebodyElseIsRefused() throws IOException {
+        Files.createDirectories(site);
+        Files.writeString(site.resolve("letter.txt"), "dear");
+        publish().ended(2).says("none of them says that it is a site of ours");
+        assertEquals("dear", Files.readString(site.resolve("letter.txt")));
+    }
+
+    @Test
+    void theResultsFolderIsNoPlaceForASite() {
+        site = given.root();
+        publish().ended(2).says("cannot stand within each other");
+        site = given.root().resolve("site");
+        publish().ended(2).says("cannot stand within each other");
+        site = given.root().getParent();
+        publish().ended(2).says("cannot stand within each other");
+    }
+
+    @Test
+    void withoutAPublicationTheFormerSiteStays() throws IOException {
+        publish().ended(0);
+        SortedMap<String, String> first = digests(site);
+        given.replacing("publication.yaml", "licence: CC-BY-4.0\n", "");
+        publish().ended(2).says("publication.yaml:1:1: error: [field-missing]");
+        assertEquals(first, digests(site));
+    }
+
+    @Test
+    void whatWasCutShortIsMended() throws IOException {
+        publish().ended(0);
+        SortedMap<String, String> first = digests(site);
+        Files.move(site, site.resolveSibling(".site.old"));
+        Files.createDirectories(site.resolveSibling(".site.new/answers"));
+        publish().ended(0);
+        assertEquals(first, digests(site));
+        assertFalse(Files.exists(site.resolveSibling(".site.old")));
+        assertFalse(Files.exists(site.resolveSibling(".site.new")));
+    }
+
+    private static SortedMap<String, String> digests(Path site) throws IOException {
+        SortedMap<String, String> digests = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(site)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                digests.put(
+                        site.relativize(file).toString().replace('\\', '/'), Manifest.sha256(Files.readAllBytes(file)));
+            }
+        }
+        return digests;
+    }
+}
