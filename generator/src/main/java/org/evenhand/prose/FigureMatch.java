@@ -65,8 +65,15 @@ final class FigureMatch {
                         >= stated.first().doubleValue();
             case UPPER ->
                 end(figure.high(), figure).orElse(Double.POSITIVE_INFINITY)
-                        <= stated.first().doubleValue();
+                                <= stated.first().doubleValue()
+                        || isTheBoundItself(stated, figure);
         };
+    }
+
+    /** What is known as a bound alone may be quoted as tables write it: to the nearest, with two digits at least. */
+    private static boolean isTheBoundItself(Stated stated, Figure figure) {
+        boolean noFailure = figure.value().isEmpty() || figure.value().getAsDouble() == 0;
+        return noFailure && stated.first().precision() >= 2 && near(figure.high(), stated.first(), stated.step());
     }
 
     /** The end of the interval; of a stated or counted number, which has none, the number itself. */

@@ -1,7 +1,5 @@
 package org.evenhand.prose;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import org.evenhand.compare.Verdict;
 import org.evenhand.model.Better;
@@ -190,12 +188,11 @@ final class FigureText {
     private static String rate(Evidence evidence, Form form) {
         if (evidence.count().successes() == 0 && evidence.figure().high().isPresent()) {
             double bound = evidence.figure().high().getAsDouble();
-            int decimals = Figures.decimals(bound);
-            // Rounded up, so that it still bounds.
-            double above = BigDecimal.valueOf(bound)
-                    .setScale(decimals, RoundingMode.CEILING)
-                    .doubleValue();
-            return number(above, decimals, evidence.figure().unit(), false) + " (95" + SPACE + "% confidence)";
+            // To two digits and to the nearest, as every table writes it.
+            return number(bound, Figures.decimals(bound), evidence.figure().unit(), false)
+                    + " (95"
+                    + SPACE
+                    + "% confidence)";
         }
         return withInterval(evidence.figure(), false);
     }
