@@ -1,5 +1,8 @@
 package org.evenhand.command;
 
+import org.evenhand.command.plan.PlanCommand;
+import org.evenhand.command.start.StartCommand;
+import org.evenhand.command.takein.TakeInCommand;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -13,7 +16,14 @@ import picocli.CommandLine.Spec;
         description =
                 "Turns a folder of hardware-test results into a comparison site whose every number can be traced.",
         footer = {"", "Exit status: 0 well; 1 findings block something; 2 the call or the input cannot be used."},
-        subcommands = {CheckCommand.class, PublishCommand.class, ExplainCommand.class})
+        subcommands = {
+            StartCommand.class,
+            PlanCommand.class,
+            TakeInCommand.class,
+            CheckCommand.class,
+            PublishCommand.class,
+            ExplainCommand.class
+        })
 final class EvenhandCommand implements Runnable {
 
     @Spec
@@ -21,6 +31,7 @@ final class EvenhandCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "say what to do: check, publish or explain");
+        throw new ParameterException(
+                spec.commandLine(), "say what to do: start, plan, take-in, check, publish or explain");
     }
 }

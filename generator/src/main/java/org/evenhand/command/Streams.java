@@ -9,10 +9,10 @@ import picocli.CommandLine;
  * @param out takes results
  * @param err takes messages
  */
-record Streams(PrintStream out, PrintStream err) {
+public record Streams(PrintStream out, PrintStream err) {
 
     /** Makes commands and hands them their streams. */
-    record Factory(Streams streams) implements CommandLine.IFactory {
+    public record Factory(Streams streams) implements CommandLine.IFactory {
 
         @Override
         public <K> K create(Class<K> type) throws Exception {

@@ -1,11 +1,11 @@
 package org.evenhand.command;
 
 /** The call or the input cannot be used at all; the message says why and what to do. */
-final class UnusableException extends RuntimeException {
+public final class UnusableException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    UnusableException(String message) {
+    public UnusableException(String message) {
         super(message, null, false, false);
     }
 }

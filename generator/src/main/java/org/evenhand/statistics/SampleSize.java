@@ -3,6 +3,7 @@ package org.evenhand.statistics;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
  * How many repeats a study needs, for a two-sided t test of means or for an interval of a given width. Numbers are rounded up.
@@ -106,6 +107,53 @@ public final class SampleSize {
     /** Power of the test of n pairs, n at least 2. */
     public static double powerForPairs(int n, double difference, double deviationOfDifferences, double alpha) {
         return power(Design.PAIRS, n, difference, deviationOfDifferences, alpha);
+    }
+
+    /**
+     * The difference that n values at each of two levels find with the power asked for.
+     *
+     * @param deviation standard deviation of single values, positive; the result is in its unit
+     */
+    public static double differenceForTwoMeans(int n, double deviation, double alpha, double power) {
+        return difference(Design.TWO_MEANS, n, deviation, alpha, power);
+    }
+
+    /** The difference that n pairs find with the power asked for. */
+    public static double differenceForPairs(int n, double deviationOfDifferences, double alpha, double power) {
+        return difference(Design.PAIRS, n, deviationOfDifferences, alpha, power);
+    }
+
+    private static double difference(Design design, int n, double deviation, double alpha, double power) {
+        Arguments.fraction(power, "power");
+        if (!(power > alpha)) {
+            throw new IllegalArgumentException("a power of " + power + " is reached without any difference");
+        }
+        // In standard deviations, so that the accuracy does not depend on the unit.
+        double high = 1;
+        while (power(design, n, high, 1, alpha) < power) {
+            high *= 2;
+        }
+        double low = high / 2;
+        while (power(design, n, low, 1, alpha) >= power) {
+            low /= 2;
+        }
+        BrentSolver solver = new BrentSolver(1e-12, 1e-12, 1e-16);
+        double ratio = solver.findRoot(d -> power(design, n, d, 1, alpha) - power, low, high);
+        return ratio * Arguments.positive(deviation, "standard deviation");
+    }
+
+    /**
+     * The one-sided upper confidence limit of a standard deviation: s·√(ν/χ²), where χ² is exceeded with the confidence. A plan
+     * that rests on it holds although the spread was itself only estimated.
+     *
+     * <p>Source: M. Kieser, G. Wassmer, Biometrical Journal 38 (1996) 941–949.
+     */
+    public static double upperDeviation(double deviation, double degreesOfFreedom, double confidence) {
+        Arguments.positive(deviation, "standard deviation");
+        Arguments.positive(degreesOfFreedom, "degrees of freedom");
+        double quantile = Student.upperQuantile(
+                ChiSquaredDistribution.of(degreesOfFreedom), Arguments.fraction(confidence, "confidence"));
+        return deviation * Math.sqrt(degreesOfFreedom / quantile);
     }
 
     /** The fractional number at which the power is reached exactly, not below 2. */

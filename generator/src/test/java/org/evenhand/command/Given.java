@@ -20,6 +20,12 @@ record Given(Path root) {
         return new Given(root);
     }
 
+    /** A copy of any folder. */
+    static Given copyOf(Path from, Path root) {
+        copy(from, root);
+        return new Given(root);
+    }
+
     /** The folder with a second sound study, "copy", whose clocks read a little differently. */
     Given withASecondStudy() {
         copy(root.resolve("studies/plate"), root.resolve("studies/copy"));

@@ -41,6 +41,7 @@ class MethodsExamplesTest {
             Map.entry("sound-level", MethodsExamplesTest::soundLevel),
             Map.entry("budget", MethodsExamplesTest::budget),
             Map.entry("sample-size", MethodsExamplesTest::sampleSize),
+            Map.entry("planned-size", MethodsExamplesTest::plannedSize),
             Map.entry("autocorrelation", MethodsExamplesTest::autocorrelation),
             Map.entry("trend", MethodsExamplesTest::trend),
             Map.entry("approach", MethodsExamplesTest::approach));
@@ -267,6 +268,15 @@ class MethodsExamplesTest {
         agrees(example, "two-means", SampleSize.forTwoMeans(0.5, 1, 0.05, 0.8).orElseThrow());
         agrees(example, "pairs", SampleSize.forPairs(0.5, 0.8, 0.05, 0.9).orElseThrow());
         agrees(example, "half-width", SampleSize.forHalfWidth(1, 0.5, 0.95).orElseThrow());
+    }
+
+    private static void plannedSize(MethodsExamples.Block example) {
+        agrees(example, "trials-for-share", SuccessSize.forShare(0.95, 0, 0.95).orElseThrow());
+        agrees(
+                example,
+                "trials-with-one-failure",
+                SuccessSize.forShare(0.95, 1, 0.95).orElseThrow());
+        agrees(example, "time-for-rate", SuccessSize.timeForRate(0.01, 0, 0.95));
     }
 
     private static void autocorrelation(MethodsExamples.Block example) {
