@@ -32,7 +32,11 @@ public final class Catalogue {
 
     /** The facts of all rules, those applied while reading included, by group and in the order listed. */
     public static List<RuleFacts> facts() {
-        return Stream.concat(ReadingRules.ALL.stream(), RULES.stream().map(Rule::facts))
+        return Stream.of(
+                        ReadingRules.ALL.stream(),
+                        RULES.stream().map(Rule::facts),
+                        ProseRules.OF_WORDS.stream().map(ProseRule::facts))
+                .flatMap(facts -> facts)
                 .sorted(Comparator.comparing(RuleFacts::group))
                 .toList();
     }

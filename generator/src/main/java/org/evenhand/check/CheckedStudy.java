@@ -12,17 +12,20 @@ import org.evenhand.model.Comparison;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
 import org.evenhand.model.Severity;
+import org.evenhand.prose.ProseFault;
 
 /**
  * A study with what was found, and what follows from it.
  *
  * @param evidence its figures
  * @param findings on it, its runs and comparisons, sorted
+ * @param corrections of its texts, where it is plain what would be right
  */
-public record CheckedStudy(StudyEvidence evidence, List<Finding> findings) {
+public record CheckedStudy(StudyEvidence evidence, List<Finding> findings, List<ProseFault.Correction> corrections) {
 
     public CheckedStudy {
         findings = List.copyOf(findings);
+        corrections = List.copyOf(corrections);
     }
 
     /** Whether the study is not published. */

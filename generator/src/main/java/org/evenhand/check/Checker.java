@@ -13,6 +13,7 @@ import org.evenhand.model.Finding;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
 import org.evenhand.model.Waiver;
+import org.evenhand.prose.ProseFault;
 
 /** Applies every rule to every study. */
 public final class Checker {
@@ -30,17 +31,18 @@ public final class Checker {
             ResultsFolder folder, Measurements measured, SortedMap<String, StudyEvidence> evidence) {
         List<Finding> all = new ArrayList<>(folder.findings());
         all.addAll(measured.findings());
+        all.addAll(ProseChecks.ofFrontPage(folder));
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
-            List<Finding> findings = check(new StudyView(folder, study, measured), measured);
-            studies.put(id, new CheckedStudy(study, findings));
-            all.addAll(findings);
+            CheckedStudy checked = check(new StudyView(folder, study, measured), measured);
+            studies.put(id, checked);
+            all.addAll(checked.findings());
         });
         return new CheckedFolder(
                 folder, studies, all.stream().sorted().distinct().toList());
     }
 
-    private static List<Finding> check(StudyView view, Measurements measured) {
+    private static CheckedStudy check(StudyView view, Measurements measured) {
         List<Finding> findings = new ArrayList<>();
         // What reading found of the study's own files, and what measuring found in its logs.
         Stream.concat(view.folder().findings().stream(), measured.findings().stream())
@@ -53,7 +55,14 @@ public final class Checker {
             rule.check(view, report);
             report.findings().forEach(f -> findings.add(waived(view, f)));
         }
-        return findings.stream().sorted().distinct().toList();
+        // What may be said of a comparison is known only now that all refusals are.
+        CheckedStudy soFar = new CheckedStudy(view.evidence(), findings, List.of());
+        List<ProseFault> faults = ProseChecks.faults(view, soFar::verdict);
+        faults.forEach(f -> findings.add(waived(view, ProseChecks.finding(f, view.subject()))));
+        return new CheckedStudy(
+                view.evidence(),
+                findings.stream().sorted().distinct().toList(),
+                faults.stream().flatMap(f -> f.correction().stream()).toList());
     }
 
     private static Finding waived(StudyView view, Finding finding) {

@@ -1,9 +1,14 @@
 package org.evenhand.check;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Limit;
 import org.evenhand.model.Method;
@@ -84,8 +89,23 @@ public final class Report {
         return new Draft(place, subject);
     }
 
+    /** What was found; a field that is missing in many places is told once, at the first of them. */
     List<Finding> findings() {
-        return findings;
+        Map<String, Long> open = findings.stream()
+                .filter(f -> f.outcome() == Outcome.NOT_CHECKABLE)
+                .distinct()
+                .collect(Collectors.groupingBy(Finding::message, Collectors.counting()));
+        Set<String> told = new HashSet<>();
+        List<Finding> result = new ArrayList<>();
+        for (Finding finding : findings.stream().sorted().distinct().toList()) {
+            if (finding.outcome() != Outcome.NOT_CHECKABLE) {
+                result.add(finding);
+            } else if (told.add(finding.message())) {
+                long more = open.get(finding.message()) - 1;
+                result.add(more == 0 ? finding : finding.saying(finding.message() + ", here and in " + more + " more"));
+            }
+        }
+        return result;
     }
 
     /** A finding that is being written; {@link #found} or {@link #notCheckable} ends it. */
@@ -152,9 +172,10 @@ public final class Report {
         }
     }
 
-    /** A number for a message: four significant digits, no trailing zeros. */
+    /** A number for a message: four significant digits or all whole ones, no trailing zeros. */
     public static String number(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(new java.math.MathContext(4));
+        BigDecimal exact = new BigDecimal(value);
+        BigDecimal rounded = exact.round(new MathContext(Math.max(4, exact.precision() - exact.scale())));
         String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
         return text.replace('-', '\u2212');
     }

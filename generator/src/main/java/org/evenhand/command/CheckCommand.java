@@ -1,5 +1,6 @@
 package org.evenhand.command;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,6 +10,7 @@ import org.evenhand.check.FolderChecker;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
 import org.evenhand.model.Severity;
+import org.evenhand.prose.ProseFault.Correction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +50,11 @@ final class CheckCommand implements Callable<Integer> {
             description = "prints at most so many findings and counts the rest; ${DEFAULT-VALUE} if absent")
     private int most = 10_000;
 
+    @Option(
+            names = "--suggest",
+            description = "prints a patch with the words that would be right, in place of the findings")
+    private boolean suggest;
+
     /** How findings are written. */
     enum Form {
         text,
@@ -76,6 +83,9 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CheckedFolder checked = FolderChecker.check(folder);
+        if (suggest) {
+            return suggestions(checked);
+        }
         List<Finding> shown = checked.findings().stream()
                 .filter(f -> only.isEmpty() || only.contains(f.rule()))
                 .toList();
@@ -85,6 +95,20 @@ final class CheckCommand implements Callable<Integer> {
         boolean fails = shown.stream()
                 .anyMatch(f -> f.outcome() == Outcome.FOUND && f.severity().compareTo(failOn.severity) <= 0);
         return fails ? Math.max(1, status(checked)) : status(checked);
+    }
+
+    private int suggestions(CheckedFolder checked) {
+        List<Correction> corrections = checked.studies().values().stream()
+                .flatMap(s -> s.corrections().stream())
+                .toList();
+        try {
+            streams.out().print(new SuggestedPatch(folder).of(corrections));
+            streams.out().flush();
+        } catch (IOException e) {
+            throw new UnusableException("a file changed while it was read; try again");
+        }
+        streams.err().println(Summary.number(corrections.size(), "correction", "corrections"));
+        return status(checked);
     }
 
     private void print(PrintStream out, List<Finding> findings, int leftOut) {

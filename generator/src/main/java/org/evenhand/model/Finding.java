@@ -56,6 +56,11 @@ public record Finding(
                 rule, severity, Outcome.WAIVED, place, subject, message, limit, consequence, remedy, Optional.of(by));
     }
 
+    /** The same finding in other words. */
+    public Finding saying(String other) {
+        return new Finding(rule, severity, outcome, place, subject, other, limit, consequence, remedy, waiver);
+    }
+
     /** Whether it keeps what it is about from being published. */
     public boolean withholds() {
         return outcome == Outcome.FOUND && severity == Severity.WITHHOLD;

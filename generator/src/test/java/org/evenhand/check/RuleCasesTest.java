@@ -47,7 +47,7 @@ class RuleCasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"soak", "record", "load", "fan", "encode"})
+    @ValueSource(strings = {"soak", "record", "load", "fan", "encode", "counts", "clocks"})
     void theBasesAreSound(String base) {
         CheckedFolder checked = FolderChecker.check(Path.of("src/test/resources/rules/bases", base));
         assertEquals(List.of(), checked.findings().stream().map(RuleCase::line).toList());

@@ -1,0 +1,86 @@
+package org.evenhand.check.rule;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import org.evenhand.check.Group;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyTexts;
+import org.evenhand.check.StudyView;
+import org.evenhand.compare.LevelRun;
+import org.evenhand.model.Severity;
+import org.evenhand.prose.EvidenceResolver;
+import org.evenhand.prose.Mention;
+import org.evenhand.prose.ProseSource;
+import org.evenhand.prose.StudyResolver;
+import org.evenhand.quantity.Unit;
+import org.evenhand.quantity.UnitKind;
+
+/** What was found in one room says little of another that is much warmer or colder. */
+public final class AmbientExtrapolated implements Rule {
+
+    private static final Unit KELVIN = Unit.of("K");
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+                    "ambient-extrapolated",
+                    Group.PROSE,
+                    Severity.CAVEAT,
+                    "a statement for an ambient temperature far from those tested")
+            .withLimit("5 K", RuleFacts.COMMON_PRACTICE);
+
+    /** Words that make a temperature one of the surroundings. */
+    private static final Pattern SURROUNDINGS = Pattern.compile(
+            "\\b(ambient|room|outside|outdoors|surroundings|weather|summer|winter|attic|shade|sun|air|umgebung|raum|draußen)\\b");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        LevelRun any = null;
+        for (LevelRun run : study.countingRuns()) {
+            OptionalDouble ambient = Ambient.of(study, run);
+            if (ambient.isPresent()) {
+                any = run;
+                lowest = Math.min(lowest, ambient.getAsDouble());
+                highest = Math.max(highest, ambient.getAsDouble());
+            }
+        }
+        if (any == null) {
+            return; // without an ambient temperature ambient-missing speaks
+        }
+        Report.Applied limit = report.limit(study.method(any.run()), KELVIN);
+        EvidenceResolver resolver = StudyResolver.of(study.folder(), study.evidence(), r -> r.verdict());
+        for (ProseSource text : StudyTexts.of(study.study())) {
+            for (Mention mention : Mention.in(text, resolver)) {
+                if (!isOfSurroundings(mention)) {
+                    continue;
+                }
+                double celsius = mention.unit().to(Ambient.CELSIUS).apply(mention.value());
+                if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
+                    report.at(mention.place(), study.subject())
+                            .against(limit.limit())
+                            .meaning("Heat, fans and throttling do not scale simply with the room.")
+                            .found(
+                                    "the text speaks of surroundings at " + mention.written()
+                                            + ", but the runs were made at " + Report.number(lowest) + " °C to "
+                                            + Report.number(highest) + " °C",
+                                    "test there, or say that it was not tested");
+                }
+            }
+        }
+    }
+
+    private static boolean isOfSurroundings(Mention mention) {
+        return mention.unit().kind() == UnitKind.POINT
+                && SURROUNDINGS
+                        .matcher(mention.sentence().toLowerCase(Locale.ROOT))
+                        .find();
+    }
+}

@@ -1,0 +1,26 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.ProseRule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Severity;
+
+/** A direction is said only of a comparison that differs, and in its sense. */
+public final class DifferenceNotShown implements ProseRule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "difference-not-shown",
+            Group.PROSE,
+            Severity.WITHHOLD,
+            "a direction in the text that the interval does not carry");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public String consequence() {
+        return "The text promises a difference that the runs do not show, or show the other way round.";
+    }
+}

@@ -1,0 +1,26 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.ProseRule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Severity;
+
+/** A number in a link must be the computed one. */
+public final class NumberMismatch implements ProseRule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "number-mismatch",
+            Group.PROSE,
+            Severity.WITHHOLD,
+            "a quantity in the text that differs from its evidence at the precision written");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public String consequence() {
+        return "The sentence says something else than the runs.";
+    }
+}

@@ -1,0 +1,23 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.ProseRule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Severity;
+
+/** A percentage names its base. Source: NIST SP 811 (2008), 7.10.2; Hoefler and Belli, SC 2015, rule 1. */
+public final class PercentWithoutBase implements ProseRule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "percent-without-base", Group.PROSE, Severity.WITHHOLD, "a percentage that does not say of what");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public String consequence() {
+        return "A percentage has another size on every base.";
+    }
+}

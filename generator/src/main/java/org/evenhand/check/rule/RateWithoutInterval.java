@@ -1,0 +1,23 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.ProseRule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Severity;
+
+/** A share of few carries its exact interval. */
+public final class RateWithoutInterval implements ProseRule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "rate-without-interval", Group.PROSE, Severity.CAVEAT, "so many of so many as a bare percentage");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public String consequence() {
+        return "Three of three is compatible with three in ten.";
+    }
+}

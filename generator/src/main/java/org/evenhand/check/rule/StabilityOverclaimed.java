@@ -1,0 +1,26 @@
+package org.evenhand.check.rule;
+
+import org.evenhand.check.Group;
+import org.evenhand.check.ProseRule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.model.Severity;
+
+/** Certainty is stated as the bound that zero failures give. */
+public final class StabilityOverclaimed implements ProseRule {
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "stability-overclaimed",
+            Group.PROSE,
+            Severity.WITHHOLD,
+            "a word of certainty without the bound that the runs give");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public String consequence() {
+        return "Some hours without a failure bound the rate of failures; they do not make it zero.";
+    }
+}
