@@ -20,12 +20,18 @@ import org.evenhand.prose.ProseFault;
  * @param evidence its figures
  * @param findings on it, its runs and comparisons, sorted
  * @param corrections of its texts, where it is plain what would be right
+ * @param moved figures that read otherwise than in the former publication it was held against
  */
-public record CheckedStudy(StudyEvidence evidence, List<Finding> findings, List<ProseFault.Correction> corrections) {
+public record CheckedStudy(
+        StudyEvidence evidence,
+        List<Finding> findings,
+        List<ProseFault.Correction> corrections,
+        List<MovedFigures.Moved> moved) {
 
     public CheckedStudy {
         findings = List.copyOf(findings);
         corrections = List.copyOf(corrections);
+        moved = List.copyOf(moved);
     }
 
     /** Whether the study is not published. */

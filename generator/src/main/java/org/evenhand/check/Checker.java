@@ -1,5 +1,6 @@
 package org.evenhand.check;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
 import org.evenhand.model.Waiver;
 import org.evenhand.prose.ProseFault;
+import org.evenhand.read.FormerAnswer;
 
 /** Applies every rule to every study. */
 public final class Checker {
@@ -26,15 +28,21 @@ public final class Checker {
      * @param folder what was read, with the findings of reading
      * @param measured the values of all runs, with the findings of measuring
      * @param evidence of each study, by id
+     * @param formerSite a former publication to hold the figures against
      */
     public static CheckedFolder check(
-            ResultsFolder folder, Measurements measured, SortedMap<String, StudyEvidence> evidence) {
+            ResultsFolder folder,
+            Measurements measured,
+            SortedMap<String, StudyEvidence> evidence,
+            Optional<Path> formerSite) {
         List<Finding> all = new ArrayList<>(folder.findings());
         all.addAll(measured.findings());
         all.addAll(ProseChecks.ofFrontPage(folder));
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
-            CheckedStudy checked = check(new StudyView(folder, study, measured), measured);
+            CheckedStudy checked = check(
+                    new StudyView(folder, study, measured, formerSite.flatMap(site -> FormerAnswer.of(site, id))),
+                    measured);
             studies.put(id, checked);
             all.addAll(checked.findings());
         });
@@ -56,13 +64,14 @@ public final class Checker {
             report.findings().forEach(f -> findings.add(waived(view, f)));
         }
         // What may be said of a comparison is known only now that all refusals are.
-        CheckedStudy soFar = new CheckedStudy(view.evidence(), findings, List.of());
+        CheckedStudy soFar = new CheckedStudy(view.evidence(), findings, List.of(), List.of());
         List<ProseFault> faults = ProseChecks.faults(view, soFar::verdict);
         faults.forEach(f -> findings.add(waived(view, ProseChecks.finding(f, view.subject()))));
         return new CheckedStudy(
                 view.evidence(),
                 findings.stream().sorted().distinct().toList(),
-                faults.stream().flatMap(f -> f.correction().stream()).toList());
+                faults.stream().flatMap(f -> f.correction().stream()).toList(),
+                view.movedFigures());
     }
 
     private static Finding waived(StudyView view, Finding finding) {

@@ -1,6 +1,7 @@
 package org.evenhand.check;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.evenhand.check.rule.ReadingRules;
 import org.evenhand.compare.Comparer;
 import org.evenhand.measure.Measurements;
@@ -14,11 +15,16 @@ public final class FolderChecker {
 
     /** Checks a results folder. Never throws for anything that is in it. */
     public static CheckedFolder check(Path root) {
+        return check(root, Optional.empty());
+    }
+
+    /** The same, held against a former publication. */
+    public static CheckedFolder check(Path root, Optional<Path> formerSite) {
         ResultsFolder read = FolderReader.read(root);
         ResultsFolder folder = read.with(ReadingRules.OF_FOLDER.stream()
                 .flatMap(rule -> rule.check(read, root).stream())
                 .toList());
         Measurements measured = Measurements.measure(folder, root);
-        return Checker.check(folder, measured, Comparer.compare(folder, measured));
+        return Checker.check(folder, measured, Comparer.compare(folder, measured), formerSite);
     }
 }

@@ -18,6 +18,7 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
 import org.evenhand.model.Study;
 import org.evenhand.model.Subject;
+import org.evenhand.read.FormerAnswer;
 
 /**
  * A study with all that rules may want to know of it.
@@ -25,8 +26,15 @@ import org.evenhand.model.Subject;
  * @param folder in which it stands
  * @param evidence its figures
  * @param measured the runs of all studies
+ * @param former what a former publication said; absent if there is none to hold it against
  */
-public record StudyView(ResultsFolder folder, StudyEvidence evidence, Measurements measured) {
+public record StudyView(
+        ResultsFolder folder, StudyEvidence evidence, Measurements measured, Optional<FormerAnswer> former) {
+
+    /** The figures that read otherwise than in the former publication. */
+    public List<MovedFigures.Moved> movedFigures() {
+        return former.map(f -> MovedFigures.of(evidence, f)).orElse(List.of());
+    }
 
     public Study study() {
         return evidence.study();

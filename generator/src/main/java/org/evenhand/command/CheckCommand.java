@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
@@ -51,6 +52,12 @@ final class CheckCommand implements Callable<Integer> {
     private int most = 10_000;
 
     @Option(
+            names = "--against",
+            paramLabel = "DIR",
+            description = "a former publication: tells which figures moved, and whether the answers say so")
+    private Optional<Path> against = Optional.empty();
+
+    @Option(
             names = "--suggest",
             description = "prints a patch with the words that would be right, in place of the findings")
     private boolean suggest;
@@ -82,7 +89,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CheckedFolder checked = FolderChecker.check(folder);
+        CheckedFolder checked = FolderChecker.check(folder, against);
         if (suggest) {
             return suggestions(checked);
         }
@@ -91,10 +98,19 @@ final class CheckCommand implements Callable<Integer> {
                 .toList();
         int leftOut = Math.max(0, shown.size() - Math.max(0, most));
         print(streams.out(), shown.subList(0, shown.size() - leftOut), leftOut);
+        if (against.isPresent() && form == Form.text) {
+            printMoved(checked);
+        }
         streams.err().println(Summary.of(checked));
         boolean fails = shown.stream()
                 .anyMatch(f -> f.outcome() == Outcome.FOUND && f.severity().compareTo(failOn.severity) <= 0);
         return fails ? Math.max(1, status(checked)) : status(checked);
+    }
+
+    private void printMoved(CheckedFolder checked) {
+        checked.studies()
+                .forEach((id, study) -> study.moved().forEach(m -> streams.out().println(id + ": " + m)));
+        streams.out().flush();
     }
 
     private int suggestions(CheckedFolder checked) {

@@ -3,14 +3,19 @@ package org.evenhand.command;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.evenhand.check.CheckedFolder;
+import org.evenhand.check.CheckedStudy;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.model.Finding;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
+import org.evenhand.read.FormerAnswer;
+import org.evenhand.site.Manifest;
 import org.evenhand.site.SiteWriter;
 import org.evenhand.site.TargetException;
 import picocli.CommandLine.Command;
@@ -45,9 +50,28 @@ final class PublishCommand implements Callable<Integer> {
         this.streams = streams;
     }
 
+    /** A withheld answer shows no figures, but those last published stay, so that a silent change is found next time too. */
+    private static void keepFormerFigures(CheckedFolder checked, Path former, SiteWriter site) {
+        for (CheckedStudy study : checked.studies().values()) {
+            String id = study.evidence().study().id();
+            Optional<String> from = FormerAnswer.folder(former, id).filter(f -> study.isWithheld());
+            for (String file : List.of(FormerAnswer.EVIDENCE, FormerAnswer.TEXT)) {
+                from.ifPresent(f -> {
+                    try {
+                        byte[] bytes = Files.readAllBytes(former.resolve(f).resolve(file));
+                        site.put("answers/" + id + "/" + FormerAnswer.KEPT + "/" + file, bytes);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                });
+            }
+        }
+    }
+
     @Override
     public Integer call() {
-        CheckedFolder checked = FolderChecker.check(folder);
+        Optional<Path> former = Optional.of(target).filter(t -> Files.isRegularFile(t.resolve(Manifest.FILE)));
+        CheckedFolder checked = FolderChecker.check(folder, former);
         FindingText text = new FindingText(folder, Terminal.hasColour());
         PrintStream err = streams.err();
         checked.findings().stream().filter(Finding::withholds).forEach(f -> err.println(text.write(f)));
@@ -57,6 +81,7 @@ final class PublishCommand implements Callable<Integer> {
         try (SiteWriter site = SiteWriter.begin(target, folder)) {
             Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
             Pages.build(checked, folder, used, Version.current(), site);
+            former.ifPresent(f -> keepFormerFigures(checked, f, site));
             site.finish();
         } catch (TargetException e) {
             throw new UnusableException(e.getMessage());

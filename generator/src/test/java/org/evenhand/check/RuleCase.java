@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenhand.model.Finding;
@@ -13,8 +14,8 @@ import org.evenhand.model.Finding;
  * A results folder that a rule is tried on: a sound base, and over it the few files that make the difference.
  *
  * <p>{@code rules/RULE/NAME/} holds those files. Beside them may stand {@code base.txt} with the name of a base other than
- * "soak", {@code absent.txt} with files of the base to leave out, one a line, and {@code expected.txt} with the findings,
- * as {@link #line} writes them.
+ * "soak", {@code absent.txt} with files of the base to leave out, one a line, {@code former/} with a former publication, and
+ * {@code expected.txt} with the findings, as {@link #line} writes them.
  *
  * @param rule the rule it is for
  * @param name "triggers" or "near-miss", which may be followed by a hyphen and what sets it apart
@@ -49,6 +50,11 @@ record RuleCase(String rule, String name, Path overlay) {
         copy(overlay, target);
         OWN_FILES.forEach(own -> delete(target.resolve(own)));
         return target;
+    }
+
+    /** A former publication to hold the folder against, if the case has one. */
+    Optional<Path> former() {
+        return Optional.of(overlay.resolve("former")).filter(Files::isDirectory);
     }
 
     /** What {@code expected.txt} says, line by line. */
@@ -97,7 +103,9 @@ record RuleCase(String rule, String name, Path overlay) {
 
     private static void copy(Path from, Path to) {
         try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
+            for (Path file : files.filter(Files::isRegularFile)
+                    .filter(f -> !from.relativize(f).startsWith("former"))
+                    .toList()) {
                 Path target = to.resolve(from.relativize(file).toString());
                 Files.createDirectories(target.getParent());
                 Files.write(target, Files.readAllBytes(file));

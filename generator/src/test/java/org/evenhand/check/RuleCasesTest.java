@@ -35,7 +35,7 @@ class RuleCasesTest {
     @ParameterizedTest
     @MethodSource("cases")
     void theFindingsAreThoseExpected(RuleCase ruleCase, @TempDir Path folder) {
-        CheckedFolder checked = FolderChecker.check(ruleCase.assembleIn(folder));
+        CheckedFolder checked = FolderChecker.check(ruleCase.assembleIn(folder), ruleCase.former());
         List<String> found = checked.findings().stream().map(RuleCase::line).toList();
         if (RENEW) {
             ruleCase.renew(found);

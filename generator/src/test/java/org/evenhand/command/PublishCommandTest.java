@@ -125,6 +125,37 @@ class PublishCommandTest {
     }
 
     @Test
+    void aFinalFigureDoesNotMoveInSilence() throws IOException {
+        publish().ended(0);
+        warmer("studies/plate/logs/none-1.csv");
+        publish().ended(1).says("[change-unrecorded]", "level/none/settled-rise: 47.0 K, now");
+        publish().ended(1).says("[change-unrecorded]");
+        Called.with("check", given.root().toString(), "--against", site.toString())
+                .ended(1)
+                .says("plate: level/none/settled-rise: 47.0 K, now", "plate: plate-rise: ");
+        given.replacing(
+                "studies/plate/study.md",
+                "status: final",
+                "status: final\nrevisions:\n  - { on: 2026-04-02, what: A log was read anew., why: A probe had slipped. }");
+        publish().ended(0);
+        assertFalse(Files.exists(site.resolve("answers/plate/former")));
+    }
+
+    /** Raises each temperature of a log by ten degrees. */
+    private void warmer(String log) {
+        StringBuilder text = new StringBuilder();
+        for (String line : given.text(log).lines().toList()) {
+            String[] fields = line.split(",");
+            if (text.length() > 0) {
+                boolean start = Double.parseDouble(fields[0]) < 300;
+                fields[1] = String.format(Locale.ROOT, "%.1f", Double.parseDouble(fields[1]) + (start ? 0 : 10));
+            }
+            text.append(String.join(",", fields)).append('\n');
+        }
+        given.writing(log, text.toString());
+    }
+
+    @Test
     void whatWasCutShortIsMended() throws IOException {
         publish().ended(0);
         SortedMap<String, String> first = digests(site);

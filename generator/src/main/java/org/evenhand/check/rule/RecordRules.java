@@ -18,7 +18,8 @@ public final class RecordRules {
             new SingleSpecimen(),
             new DataDuplicated(),
             new CalibrationOverdue(),
-            new HazardUndeclared());
+            new HazardUndeclared(),
+            new ChangeUnrecorded());
 
     private RecordRules() {}
 }

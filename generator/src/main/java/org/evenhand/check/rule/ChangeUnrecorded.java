@@ -1,0 +1,51 @@
+package org.evenhand.check.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.evenhand.check.Group;
+import org.evenhand.check.MovedFigures.Moved;
+import org.evenhand.check.Report;
+import org.evenhand.check.Rule;
+import org.evenhand.check.RuleFacts;
+import org.evenhand.check.StudyView;
+import org.evenhand.model.Severity;
+import org.evenhand.read.FormerAnswer;
+
+/** A published figure does not change in silence. Source: ISO/IEC 17025:2017, 7.8.8. */
+public final class ChangeUnrecorded implements Rule {
+
+    private static final int SHOWN = 3;
+
+    private static final RuleFacts FACTS = RuleFacts.of(
+            "change-unrecorded",
+            Group.RECORD,
+            Severity.WITHHOLD,
+            "figures of a final answer that differ from those published, without a revision that says so");
+
+    @Override
+    public RuleFacts facts() {
+        return FACTS;
+    }
+
+    @Override
+    public void check(StudyView study, Report report) {
+        Optional<FormerAnswer> former = study.former();
+        if (former.isEmpty()
+                || !former.get().status().equals("final")
+                || study.study().revisions().size() > former.get().revisions()) {
+            return;
+        }
+        List<Moved> moved = study.movedFigures();
+        if (!moved.isEmpty()) {
+            String some = moved.stream().limit(SHOWN).map(Moved::toString).collect(Collectors.joining("; "));
+            int more = moved.size() - SHOWN;
+            report.at(study.study().places().of("status"), study.subject())
+                    .meaning("Somebody has quoted the former figure, and cannot learn that it moved.")
+                    .found(
+                            "figures of this final answer have moved since it was published: " + some
+                                    + (more > 0 ? "; and " + more + " more" : ""),
+                            "add an entry to revisions: on, what, why");
+        }
+    }
+}
