@@ -33,12 +33,16 @@ final class UnlinkedCheck {
     private final Pattern label;
     private final Pattern afterMultiple;
     private final Pattern calendar;
+    private final Pattern direction;
+    private final Pattern base;
 
     UnlinkedCheck(Words words, QuantityScanner scanner) {
         this.scanner = scanner;
         this.label = Words.pattern("(?<!\\p{L})" + words.any("label") + "\\.?\\s*$|§\\s*$|№\\s*$");
         this.afterMultiple = Words.pattern(
                 "\\s+" + words.any("after-multiple") + "(?!\\p{L})(?!\\s+" + words.any("article") + "\\s)");
+        this.direction = Words.pattern("\\s+" + words.any("direction") + "(?!\\p{L})");
+        this.base = Words.pattern("(?<!\\p{L})" + words.any("base") + "(?!\\p{L})");
         this.calendar = Words.pattern("(?<!\\p{L})" + words.any("calendar") + "(?!\\p{L})");
     }
 
@@ -55,6 +59,15 @@ final class UnlinkedCheck {
                 int from = stated.numberStart();
                 String written = passage.text().substring(from, stated.end());
                 Sentence whole = Sentence.of(source, passage, new Range(0, text.length()), context);
+                if (isWithoutBase(stated, text)) {
+                    faults.add(ProseFault.of(
+                            LinkCheck.PERCENT_WITHOUT_BASE,
+                            whole.place(from, stated.end()),
+                            "“" + written + "” does not say of what, and has nothing behind it",
+                            "link it to its comparison and name what it is held against: “[" + written
+                                    + " … than …](evidence:…)”"));
+                    continue;
+                }
                 faults.add(ProseFault.of(
                         RULE,
                         whole.place(from, stated.end()),
@@ -62,6 +75,15 @@ final class UnlinkedCheck {
                         "link it to its evidence, or to where it is given: “[" + written + "](given:…)”"));
             }
         }
+    }
+
+    /** "18 % better": held against something, but against what? */
+    private boolean isWithoutBase(Stated stated, String text) {
+        String behind = text.substring(stated.end());
+        int stop = behind.indexOf('.');
+        return stated.shape() == Stated.Shape.PERCENT
+                && direction.matcher(behind).lookingAt()
+                && !base.matcher(stop < 0 ? behind : behind.substring(0, stop)).find();
     }
 
     private static String gapped(String text, List<Range> ranges) {

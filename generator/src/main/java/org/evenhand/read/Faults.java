@@ -9,6 +9,9 @@ import org.evenhand.model.Place;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
 import org.evenhand.quantity.MisreadException;
+import org.evenhand.quantity.Quantity;
+import org.evenhand.quantity.Unit;
+import org.evenhand.quantity.UnitKind;
 
 /** Gathers what is wrong with files; each fault withholds the study that it stands in. */
 final class Faults {
@@ -28,6 +31,25 @@ final class Faults {
     /** A text that is not the number, unit or quantity it should be. */
     void add(Node.Text text, MisreadException fault) {
         add(ruleOf(fault.fault()), text.part(fault.start(), fault.length()), fault.getMessage(), fault.remedy());
+    }
+
+    /**
+     * A quantity of another kind than is wanted; a point on the scale, where a difference is wanted, is told apart.
+     *
+     * @param message what is wrong with it, in general
+     */
+    void doesNotConvert(Place place, Quantity quantity, Unit wanted, String message) {
+        boolean point = quantity.unit().kind() == UnitKind.POINT
+                && wanted.kind() == UnitKind.DIFFERENCE
+                && quantity.unit().dimension().equals(wanted.dimension());
+        add(
+                point ? Rules.DIFFERENCE_AS_POINT : Rules.UNIT_DIMENSION,
+                place,
+                point
+                        ? "a difference is wanted here, but “" + quantity + "” is a point on the scale of "
+                                + quantity.unit().symbol()
+                        : message,
+                "give it in " + wanted.symbol() + " or a unit that converts to it");
     }
 
     int count() {

@@ -90,11 +90,11 @@ final class MethodLinker {
 
     private void checkConverts(Method method, String path, Quantity quantity, Unit unit) {
         if (!quantity.unit().convertsTo(unit)) {
-            faults.add(
-                    Rules.UNIT_DIMENSION,
+            faults.doesNotConvert(
                     method.places().of(path),
-                    "“" + quantity + "” cannot be held against values in " + unit.symbol(),
-                    "give it in " + unit.symbol() + " or a unit that converts to it");
+                    quantity,
+                    unit,
+                    "“" + quantity + "” cannot be held against values in " + unit.symbol());
         }
     }
 

@@ -202,12 +202,12 @@ final class StudyLinker {
                 : measurand.unit().ofDifference();
         Place place = study.places().of("comparisons/" + comparison.id() + "/same-within");
         if (!margin.unit().convertsTo(wanted)) {
-            faults.add(
-                    Rules.UNIT_DIMENSION,
+            faults.doesNotConvert(
                     place,
+                    margin,
+                    wanted,
                     "the margin “" + margin + "” does not fit a "
-                            + comparison.kind().word() + " of “" + measurand.title() + "”",
-                    "give it in " + wanted.symbol());
+                            + comparison.kind().word() + " of “" + measurand.title() + "”");
         } else if (margin.value().signum() <= 0) {
             faults.add(
                     Rules.FIELD_MALFORMED,
