@@ -64,15 +64,17 @@ public record CheckedStudy(
                         || plan.level().get().equals(l)
                         || plan.against().filter(l::equals).isPresent())
                 .collect(Collectors.toSet());
-        return caveatsWhere(f -> f.subject()
-                .comparison()
-                .map(plan.id()::equals)
-                .orElse(f.subject().run().isEmpty() || isRunAt(f, levels)));
+        return caveatsWhere(f -> plan.measurand().map(f.subject()::touches).orElse(true)
+                && f.subject()
+                        .comparison()
+                        .map(plan.id()::equals)
+                        .orElse(f.subject().run().isEmpty() || isRunAt(f, levels)));
     }
 
     /** What travels with a level's figure: caveats on its runs and on the whole study. */
     public List<Finding> caveats(LevelSummary summary) {
         return caveatsWhere(f -> f.subject().comparison().isEmpty()
+                && f.subject().touches(summary.measurand())
                 && f.subject().run().map(summary.runs()::contains).orElse(true));
     }
 

@@ -37,14 +37,15 @@ public final class Censored implements Rule {
                         .filter(r -> r.value(id).get() instanceof AtLeast)
                         .toList();
                 if (!without.isEmpty()) {
-                    report(study, study.measurand(id), level, runs.size(), without, report);
+                    report(study, id, level, runs.size(), without, report);
                 }
             }
         }
     }
 
     private static void report(
-            StudyView study, Measurand measurand, String level, int runs, List<LevelRun> without, Report report) {
+            StudyView study, MeasurandId id, String level, int runs, List<LevelRun> without, Report report) {
+        Measurand measurand = study.measurand(id);
         LevelRun shortest = without.get(0);
         for (LevelRun run : without) {
             shortest =
@@ -54,7 +55,7 @@ public final class Censored implements Rule {
         Run first = without.get(0).run();
         String field =
                 measurand.reduction() instanceof Reduction.Reading reading ? "readings/" + reading.reading() : "log";
-        report.at(first.places().of(field), study.subject(without.get(0)))
+        report.at(first.places().of(field), study.subject(without.get(0)).on(id))
                 .meaning("The time is longer than the run; nothing tells by how much, and it is not averaged.")
                 .found(
                         "“" + measurand.title() + "”: it did not happen in " + without.size() + " of " + runs

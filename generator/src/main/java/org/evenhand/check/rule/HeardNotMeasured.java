@@ -37,7 +37,7 @@ public final class HeardNotMeasured implements Rule {
             if (reading(measurand).filter(r -> isHeard(study, measurand, r)).isPresent()) {
                 report.at(
                                 study.study().places().of("measurands/" + place),
-                                Subject.study(study.study().id()))
+                                Subject.study(study.study().id()).on(id))
                         .meaning("Ears differ, and get used to a sound; a word is no level.")
                         .found(
                                 "“" + measurand.title() + "” is a judgement by ear",

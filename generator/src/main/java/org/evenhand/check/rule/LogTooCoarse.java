@@ -9,6 +9,7 @@ import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Measurand;
+import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
 import org.evenhand.quantity.Unit;
@@ -50,7 +51,8 @@ public final class LogTooCoarse implements Rule {
         if (stepS <= limit.value() * valueS) {
             return;
         }
-        report.at(run.run().places().of("log"), study.subject(run))
+        MeasurandId id = new MeasurandId(run.run().method(), measurand.id());
+        report.at(run.run().places().of("log"), study.subject(run).on(id))
                 .against(limit.limit())
                 .meaning("The time is known to one step between samples only, which is a large part of it.")
                 .found(

@@ -47,7 +47,8 @@ public final class SingleRun implements Rule {
             if (summary.runs().size() == 1 && summary.words().isEmpty() && !compared) {
                 report.at(
                                 study.study().places().of("levels"),
-                                Subject.run(study.study().id(), summary.runs().get(0)))
+                                Subject.run(study.study().id(), summary.runs().get(0))
+                                        .on(summary.measurand()))
                         .meaning("Nothing tells how far another run would have come out differently.")
                         .found(
                                 "there is a single run at “" + summary.level() + "” for “"
