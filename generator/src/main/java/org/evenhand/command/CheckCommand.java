@@ -89,6 +89,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        only.forEach(ExplainCommand::known);
         CheckedFolder checked = FolderChecker.check(folder, against);
         if (suggest) {
             return suggestions(checked);

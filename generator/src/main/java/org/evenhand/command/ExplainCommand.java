@@ -1,7 +1,6 @@
 package org.evenhand.command;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.evenhand.check.Catalogue;
 import org.evenhand.check.Explanation;
@@ -38,16 +37,19 @@ final class ExplainCommand implements Callable<Integer> {
             list();
             return 0;
         }
-        Optional<RuleFacts> facts = Catalogue.find(rule);
-        if (facts.isEmpty()) {
+        streams.out().print(Explanation.of(known(rule)).text());
+        return 0;
+    }
+
+    /** The rule of this name, or a message that names the nearest. */
+    static RuleFacts known(String rule) {
+        return Catalogue.find(rule).orElseThrow(() -> {
             List<String> names = Catalogue.facts().stream().map(RuleFacts::id).toList();
             String hint = NearMiss.among(rule, names)
                     .map(n -> "did you mean “" + n + "”?")
                     .orElse("“evenhand explain” lists them");
-            throw new UnusableException("there is no rule “" + rule + "”; " + hint);
-        }
-        streams.out().print(Explanation.of(facts.get()).text());
-        return 0;
+            return new UnusableException("there is no rule “" + rule + "”; " + hint);
+        });
     }
 
     private void list() {

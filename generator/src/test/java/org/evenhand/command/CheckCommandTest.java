@@ -143,6 +143,21 @@ class CheckCommandTest {
     }
 
     @Test
+    void aRuleThatDoesNotExistGetsTheNearestOne() {
+        Called.with("check", given.root().toString(), "--only", "unit-mising")
+                .ended(2)
+                .says("there is no rule “unit-mising”; did you mean “unit-missing”?");
+        Called.with("explain", "unit-mising").ended(2).says("did you mean “unit-missing”?");
+    }
+
+    @Test
+    void aRuleIsExplained() {
+        Called.with("explain", "ambient-spread")
+                .ended(0)
+                .says("ambient-spread (Surroundings, refuse)", "limit 2 K", "Why it matters", "How to waive it");
+    }
+
+    @Test
     void aMisspeltCommandGetsTheNearestOne() {
         Called.with("chek", "x").ended(2).says("check");
     }
