@@ -12,10 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.GZIPOutputStream;
-import org.evenhand.check.Catalogue;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
-import org.evenhand.check.Group;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Finding;
 import org.evenhand.model.MeasurandId;
@@ -56,11 +54,13 @@ class TakeInCommandTest {
         return Called.with(arguments.toArray(String[]::new));
     }
 
+    /** A run that nothing withholds; that several of these logs hold the same samples, which is a fault, is meant here. */
     private LevelRun taken(String run) {
         CheckedFolder checked = FolderChecker.check(root);
         List<Finding> faults = checked.findings().stream()
-                .filter(f -> Catalogue.find(f.rule()).orElseThrow().group() == Group.READING)
+                .filter(Finding::withholds)
                 .filter(f -> f.place().file().contains("/" + run + "."))
+                .filter(f -> !f.rule().equals("data-duplicated"))
                 .toList();
         assertEquals(List.of(), faults);
         return checked.studies().get("plate").evidence().run(run).orElseThrow();
@@ -166,8 +166,8 @@ class TakeInCommandTest {
 
     @Test
     void twoZonesTellTheSameMoment() {
-        takeIn("zone-east.csv", "--setting", "cooling=none").ended(0);
-        takeIn("zone-utc.csv", "--setting", "cooling=none").ended(0);
+        takeIn("zone-east.csv", "--setting", "cooling=none", "--specimen", "A2").ended(0);
+        takeIn("zone-utc.csv", "--setting", "cooling=none", "--specimen", "A2").ended(0);
         assertEquals(
                 taken("zone-east").run().started().orElseThrow().toInstant(),
                 taken("zone-utc").run().started().orElseThrow().toInstant());
@@ -193,7 +193,16 @@ class TakeInCommandTest {
     @Test
     void flagsAreBitsOfAStatusWord() {
         takeIn("flags.csv", "--setting", "cooling=none").ended(0).says("not found: clock, power, energy, throttled");
-        takeIn("flags.csv", "--setting", "cooling=none", "--run", "mapped", "--map", "throttled=status:2")
+        takeIn(
+                        "flags.csv",
+                        "--setting",
+                        "cooling=none",
+                        "--run",
+                        "mapped",
+                        "--specimen",
+                        "A2",
+                        "--map",
+                        "throttled=status:2")
                 .ended(0)
                 .says("status, bit 2");
         LevelRun taken = taken("mapped");
@@ -221,7 +230,8 @@ class TakeInCommandTest {
     @Test
     void aLogWithoutTimesNeedsTheirStep() {
         takeIn("columns.txt", "--setting", "cooling=none").ended(2).says("no column of times", "--step");
-        takeIn("columns.txt", "--setting", "cooling=none", "--step", "2 s").ended(0);
+        takeIn("columns.txt", "--setting", "cooling=none", "--step", "2 s", "--specimen", "A2")
+                .ended(0);
         assertEquals(22, lengthS(taken("columns")), 1e-9);
     }
 
@@ -245,7 +255,7 @@ class TakeInCommandTest {
                 .ended(1)
                 .says("stands in the way", "[field-missing] the log has no column “temperature”", "--map");
         assertFalse(Files.exists(root.resolve("studies/plate/runs")));
-        takeIn("bare.csv", "--setting", "cooling=none", "--map", "temperature=column-2")
+        takeIn("bare.csv", "--setting", "cooling=none", "--specimen", "A2", "--map", "temperature=column-2")
                 .ended(0);
         assertEquals(44.8, peak(taken("bare")), 0.051);
     }
