@@ -33,8 +33,10 @@ final class Heads {
         tested(answer).ifPresent(t -> entries.add(Entry.of("Tested", t)));
         study.answered().ifPresent(d -> entries.add(Entry.of("Answered", d.toString())));
         amended(study).ifPresent(entries::add);
-        answer.items().forEach(i -> entries.add(item(answer, i)));
-        answer.methods().forEach(m -> entries.add(method(m)));
+        together("Test items", answer.items().stream().map(i -> item(answer, i)).toList())
+                .ifPresent(entries::add);
+        together("Test methods", answer.methods().stream().map(Heads::method).toList())
+                .ifPresent(entries::add);
         entries.add(Entry.of(
                 "Factor",
                 answer.names().factor() + ": "
@@ -86,6 +88,19 @@ final class Heads {
         return Optional.of(Entry.of(
                 "Amended",
                 Link.here(revisions.get(revisions.size() - 1).on().toString(), Address.revision(revisions.size()))));
+    }
+
+    /** One entry for what there may be several of; each note then says which it is of. */
+    private static Optional<Entry> together(String label, List<Entry> many) {
+        if (many.size() < 2) {
+            return many.stream().findFirst();
+        }
+        List<Link> values = many.stream().flatMap(e -> e.values().stream()).toList();
+        String notes = many.stream()
+                .filter(e -> !e.note().isEmpty())
+                .map(e -> e.values().get(0).text() + ": " + e.note())
+                .collect(Collectors.joining(". "));
+        return Optional.of(new Entry(label, values, notes));
     }
 
     private static Entry item(Answer answer, Item item) {
