@@ -18,6 +18,7 @@ import org.evenhand.read.FormerAnswer;
 import org.evenhand.site.Manifest;
 import org.evenhand.site.SiteWriter;
 import org.evenhand.site.TargetException;
+import org.evenhand.site.Trouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -70,6 +71,20 @@ final class PublishCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        // Begun before anything is read: what was cut short is mended first, so the figures of the former site are
+        // there.
+        try (SiteWriter site = SiteWriter.begin(target, folder)) {
+            return publish(site);
+        } catch (TargetException e) {
+            throw new UnusableException(e.getMessage());
+        } catch (IOException e) {
+            throw new UnusableException("the site cannot be written: " + Trouble.of(e));
+        } catch (UncheckedIOException e) {
+            throw new UnusableException("the site cannot be written: " + Trouble.of(e.getCause()));
+        }
+    }
+
+    private int publish(SiteWriter site) throws TargetException, IOException {
         Optional<Path> former = Optional.of(target).filter(t -> Files.isRegularFile(t.resolve(Manifest.FILE)));
         CheckedFolder checked = FolderChecker.check(folder, former);
         FindingText text = new FindingText(folder, Terminal.hasColour());
@@ -78,16 +93,10 @@ final class PublishCommand implements Callable<Integer> {
         if (checked.isUnusable()) {
             throw new UnusableException("nothing can be published: the publication itself cannot be read");
         }
-        try (SiteWriter site = SiteWriter.begin(target, folder)) {
-            Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-            Pages.build(checked, folder, used, Version.current(), site);
-            former.ifPresent(f -> keepFormerFigures(checked, f, site));
-            site.finish();
-        } catch (TargetException e) {
-            throw new UnusableException(e.getMessage());
-        } catch (IOException | UncheckedIOException e) {
-            throw new UnusableException("the site cannot be written: " + e.getMessage());
-        }
+        Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
+        Pages.build(checked, folder, used, Version.current(), site);
+        former.ifPresent(f -> keepFormerFigures(checked, f, site));
+        site.finish();
         streams.out().println(target.resolve("index.html"));
         err.println(Summary.ofPublication(checked));
         return CheckCommand.status(checked);

@@ -30,8 +30,12 @@ public record Manifest(SortedMap<String, String> digests) {
 
     /** The digest of some bytes, in hexadecimal. */
     public static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
+    static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
@@ -52,6 +56,11 @@ public record Manifest(SortedMap<String, String> digests) {
             digests.put(line.substring(DIGEST_LENGTH + 2), line.substring(0, DIGEST_LENGTH));
         }
         return new Manifest(digests);
+    }
+
+    /** How a manifest names a file of a site. */
+    static String path(Path site, Path file) {
+        return site.relativize(file).toString().replace('\\', '/');
     }
 
     byte[] bytes() {

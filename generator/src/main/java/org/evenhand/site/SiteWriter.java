@@ -3,19 +3,17 @@ package org.evenhand.site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.evenhand.page.PageSink;
 
 /**
@@ -26,57 +24,74 @@ import org.evenhand.page.PageSink;
  */
 public final class SiteWriter implements PageSink, AutoCloseable {
 
+    private final Disk disk;
     private final Path target;
+    private final Workshop workshop;
     private final Path prepared;
-    private final Path former;
     private final Map<String, String> digests = new ConcurrentHashMap<>();
     private final Map<String, String> byLowerCase = new ConcurrentHashMap<>();
 
-    private SiteWriter(Path target) {
+    private SiteWriter(Disk disk, Path target, Workshop workshop) {
+        this.disk = disk;
         this.target = target;
-        String name = target.getFileName().toString();
-        this.prepared = target.resolveSibling("." + name + ".new");
-        this.former = target.resolveSibling("." + name + ".old");
+        this.workshop = workshop;
+        this.prepared = workshop.prepared();
     }
 
     /**
-     * Begins a site, and mends what a publication that was cut short has left.
+     * Begins a site, and mends what a publication that was cut short has left. Until it is closed, no other can begin.
      *
      * @param wanted where it is to stand
      * @param source the results folder it is made from
-     * @throws TargetException if it may not stand there
+     * @throws TargetException if it may not stand there, or if another publication is going on
+     * @throws IOException if the folder around it may not be written; {@link Trouble} says it in words
      */
     public static SiteWriter begin(Path wanted, Path source) throws TargetException, IOException {
+        return begin(wanted, source, new LocalDisk());
+    }
+
+    static SiteWriter begin(Path wanted, Path source, Disk disk) throws TargetException, IOException {
         Path target = Target.check(wanted, source);
-        SiteWriter writer = new SiteWriter(target);
-        writer.mend();
-        Files.createDirectories(writer.prepared);
-        return writer;
+        return new SiteWriter(disk, target, Workshop.open(disk, target));
     }
 
-    /** Cut short between the two renames, the former site is put back; what was half prepared is thrown away. */
-    private void mend() throws IOException {
-        if (Files.exists(former) && !Files.exists(target)) {
-            Files.move(former, target, StandardCopyOption.ATOMIC_MOVE);
-        }
-        delete(former);
-        delete(prepared);
-    }
-
+    /** @throws UncheckedIOException if it cannot be written */
     @Override
     public void put(String path, byte[] bytes) {
+        try {
+            disk.write(place(path), bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        digests.put(path, Manifest.sha256(bytes));
+    }
+
+    /** @throws IOException if the source cannot be read, or is not what it was when it was read before */
+    @Override
+    public void copy(String path, Path source, String sha256) throws IOException {
+        String found = disk.copy(source, place(path));
+        if (!found.equals(sha256)) {
+            throw new IOException(source.getFileName()
+                    + " changed while the site was made of it; publish again when nobody writes to it");
+        }
+        digests.put(path, sha256);
+    }
+
+    private Path place(String path) throws IOException {
         String before = byLowerCase.putIfAbsent(path.toLowerCase(Locale.ROOT), path);
         if (before != null) {
             throw new IllegalStateException("two files for one address: " + before + ", " + path);
         }
         try {
-            Path file = prepared.resolve(path);
-            Files.createDirectories(file.getParent());
-            Files.write(file, bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            Path file = prepared.resolve(path).normalize();
+            if (!file.startsWith(prepared) || file.equals(prepared)) {
+                throw new IllegalStateException("an address outside of the site: " + path);
+            }
+            disk.createFolders(file.getParent());
+            return file;
+        } catch (InvalidPathException e) {
+            throw new IOException("a file cannot be called " + path + " here; give it a plainer name", e);
         }
-        digests.put(path, Manifest.sha256(bytes));
     }
 
     /**
@@ -84,33 +99,32 @@ public final class SiteWriter implements PageSink, AutoCloseable {
      *
      * @return what it consists of
      * @throws TargetException if a file of somebody else's stands in the way; then the former site stays
+     * @throws IOException if it cannot be put in place; then the former site stays
      */
     public Manifest finish() throws TargetException, IOException {
         Manifest manifest = new Manifest(new TreeMap<>(digests));
-        Files.write(prepared.resolve(Manifest.FILE), manifest.bytes());
-        boolean replaces = Files.exists(target);
-        if (replaces) {
-            keepStrangers(manifest);
-            Files.move(target, former, StandardCopyOption.ATOMIC_MOVE);
-        } else {
-            Files.createDirectories(target.getParent());
+        disk.write(prepared.resolve(Manifest.FILE), manifest.bytes());
+        if (disk.exists(target)) {
+            keepStrangers();
         }
-        Files.move(prepared, target, StandardCopyOption.ATOMIC_MOVE);
-        delete(former);
+        workshop.exchange(manifest);
         return manifest;
     }
 
-    private void keepStrangers(Manifest manifest) throws TargetException, IOException {
-        Set<String> ours = new TreeSet<>();
-        if (Files.exists(target.resolve(Manifest.FILE))) {
+    private void keepStrangers() throws TargetException, IOException {
+        Set<String> ours = new HashSet<>();
+        if (disk.exists(target.resolve(Manifest.FILE))) {
             ours.addAll(Manifest.of(target).digests().keySet());
             ours.add(Manifest.FILE);
         }
-        List<String> strangers =
-                files(target).stream().filter(f -> !ours.contains(f)).toList();
-        List<String> inTheWay = strangers.stream()
-                .filter(f -> manifest.digests().containsKey(f))
+        List<Path> entries = disk.walk(target);
+        Set<Path> filled = entries.stream().map(Path::getParent).collect(Collectors.toSet());
+        List<String> strangers = entries.stream()
+                .filter(e -> !Files.isDirectory(e, LinkOption.NOFOLLOW_LINKS) || !filled.contains(e))
+                .map(e -> Manifest.path(target, e))
+                .filter(path -> !ours.contains(path))
                 .toList();
+        List<String> inTheWay = strangers.stream().filter(this::isInTheWay).toList();
         if (!inTheWay.isEmpty()) {
             throw new TargetException("these files of " + target.getFileName()
                     + " are not of a former site, and the new one needs their place: "
@@ -118,38 +132,29 @@ public final class SiteWriter implements PageSink, AutoCloseable {
         }
         for (String stranger : strangers) {
             Path to = prepared.resolve(stranger);
-            Files.createDirectories(to.getParent());
-            Files.copy(target.resolve(stranger), to, StandardCopyOption.COPY_ATTRIBUTES);
+            boolean isThere = Files.isDirectory(to); // an empty folder of theirs that the new site fills
+            if (!isThere) {
+                disk.createFolders(to.getParent());
+                disk.carryOver(target.resolve(stranger), to);
+            }
         }
     }
 
-    /** Throws away what was prepared, if it was not put in place. */
+    /** Asks the file system, which may take two names for one. An empty folder stands in the way of a file alone. */
+    private boolean isInTheWay(String stranger) {
+        Path place = prepared.resolve(stranger);
+        for (Path above = place.getParent(); !above.equals(prepared); above = above.getParent()) {
+            if (Files.isRegularFile(above)) {
+                return true;
+            }
+        }
+        boolean isFolder = Files.isDirectory(target.resolve(stranger), LinkOption.NOFOLLOW_LINKS);
+        return disk.exists(place) && !(isFolder && Files.isDirectory(place));
+    }
+
+    /** Throws away what was prepared, if it was not put in place, and lets others begin. */
     @Override
-    public void close() throws IOException {
-        delete(prepared);
-    }
-
-    private static List<String> files(Path folder) throws IOException {
-        List<String> files = new ArrayList<>();
-        try (Stream<Path> entries = Files.walk(folder)) {
-            entries.filter(Files::isRegularFile)
-                    .map(f -> folder.relativize(f).toString().replace('\\', '/'))
-                    .sorted()
-                    .forEach(files::add);
-        }
-        return files;
-    }
-
-    private static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> deepestFirst;
-        try (Stream<Path> entries = Files.walk(folder)) {
-            deepestFirst = entries.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path entry : deepestFirst) {
-            Files.delete(entry);
-        }
+    public void close() {
+        workshop.close();
     }
 }

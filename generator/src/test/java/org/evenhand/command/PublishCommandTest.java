@@ -159,12 +159,13 @@ class PublishCommandTest {
     void whatWasCutShortIsMended() throws IOException {
         publish().ended(0);
         SortedMap<String, String> first = digests(site);
-        Files.move(site, site.resolveSibling(".site.old"));
-        Files.createDirectories(site.resolveSibling(".site.new/answers"));
+        Path workshop = Files.createDirectories(site.resolveSibling(".site.evenhand"));
+        Files.writeString(workshop.resolve("lock"), "");
+        Files.move(site, workshop.resolve("old"));
+        Files.createDirectories(workshop.resolve("new/answers"));
         publish().ended(0);
         assertEquals(first, digests(site));
-        assertFalse(Files.exists(site.resolveSibling(".site.old")));
-        assertFalse(Files.exists(site.resolveSibling(".site.new")));
+        assertFalse(Files.exists(workshop));
     }
 
     private static SortedMap<String, String> digests(Path site) throws IOException {
