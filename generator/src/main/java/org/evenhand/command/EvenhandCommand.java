@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             TakeInCommand.class,
             CheckCommand.class,
             PublishCommand.class,
+            AuditCommand.class,
             ExplainCommand.class
         })
 final class EvenhandCommand implements Runnable {
@@ -32,6 +33,6 @@ final class EvenhandCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "say what to do: start, plan, take-in, check, publish or explain");
+                spec.commandLine(), "say what to do: start, plan, take-in, check, publish, audit or explain");
     }
 }

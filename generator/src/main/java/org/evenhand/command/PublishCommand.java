@@ -12,6 +12,7 @@ import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.model.Finding;
+import org.evenhand.page.PageSink;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
 import org.evenhand.read.FormerAnswer;
@@ -52,7 +53,7 @@ final class PublishCommand implements Callable<Integer> {
     }
 
     /** A withheld answer shows no figures, but those last published stay, so that a silent change is found next time too. */
-    private static void keepFormerFigures(CheckedFolder checked, Path former, SiteWriter site) {
+    static void keepFormerFigures(CheckedFolder checked, Path former, PageSink site) {
         for (CheckedStudy study : checked.studies().values()) {
             String id = study.evidence().study().id();
             Optional<String> from = FormerAnswer.folder(former, id).filter(f -> study.isWithheld());

@@ -1,0 +1,82 @@
+package org.evenhand.command.audit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.evenhand.site.Manifest;
+
+/** A site against its own manifest: every file there and unaltered, and no stranger among them. */
+public final class Integrity {
+
+    private Integrity() {}
+
+    /** @throws IOException if the site cannot be walked through */
+    public static SortedSet<Difference> differences(Path site, Manifest manifest) throws IOException {
+        SortedSet<Difference> differences = new TreeSet<>();
+        for (Map.Entry<String, String> entry : manifest.digests().entrySet()) {
+            String wrong = wrong(site, entry.getKey(), entry.getValue());
+            if (!wrong.isEmpty()) {
+                differences.add(new Difference(entry.getKey(), wrong));
+            }
+        }
+        try (Stream<Path> entries = Files.walk(site)) {
+            for (Path entry : entries.filter(e -> !Files.isDirectory(e, LinkOption.NOFOLLOW_LINKS))
+                    .toList()) {
+                String path = site.relativize(entry).toString().replace('\\', '/');
+                if (!path.equals(Manifest.FILE) && !manifest.digests().containsKey(path)) {
+                    differences.add(new Difference(path, "is not of this site: the manifest does not name it"));
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return differences;
+    }
+
+    private static String wrong(Path site, String path, String sha256) {
+        Path file;
+        try {
+            file = site.resolve(path).normalize();
+        } catch (InvalidPathException e) {
+            return "is named by the manifest, and no file can be called so here";
+        }
+        if (!file.startsWith(site.normalize())) {
+            return "is named by the manifest, and lies outside of the site";
+        }
+        if (Files.isSymbolicLink(file)) {
+            return "is a link; a site of ours has none";
+        }
+        if (!Files.isRegularFile(file)) {
+            return "is missing";
+        }
+        try {
+            return sha256(file).equals(sha256) ? "" : "is altered: its SHA-256 is not that of the manifest";
+        } catch (IOException e) {
+            return "cannot be read";
+        }
+    }
+
+    private static String sha256(Path file) throws IOException {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+                in.transferTo(java.io.OutputStream.nullOutputStream());
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}
