@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Another process replaces one site by another and is killed at moments that a seeded generator chooses. A long run:
- * {@code mvn test -Dtest=KillTest -Devenhand.kills=1000}.
+ * {@code mvn test -Dtest=KillTest -DargLine=-Devenhand.kills=1000}.
  */
 class KillTest {
 
