@@ -1,8 +1,10 @@
 package org.evenhand.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.evenhand.compare.ComparisonResult;
@@ -12,13 +14,16 @@ import org.evenhand.compare.Verdict;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Study;
 import org.evenhand.quantity.Figures;
-import org.evenhand.quantity.Unit;
 import org.evenhand.read.FormerAnswer;
 import org.evenhand.read.FormerAnswer.FormerFigure;
+import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
+import org.evenhand.statistics.LineFit;
 
 /** Finds the figures that read otherwise than a former publication had them. */
 public final class MovedFigures {
+
+    private static final double CONFIDENCE = LevelSummary.CONFIDENCE;
 
     private MovedFigures() {}
 
@@ -37,57 +42,105 @@ public final class MovedFigures {
         }
     }
 
-    /** Figures that both publications have and that differ as written, in the order of the evidence. */
+    /** Figures that read otherwise, in the order of the evidence; then those that are gone. */
     static List<Moved> of(StudyEvidence evidence, FormerAnswer former) {
         List<Moved> moved = new ArrayList<>();
-        for (LevelSummary summary : evidence.summaries()) {
-            String address = "level/" + summary.level() + "/" + name(evidence.study(), summary.measurand());
-            FormerFigure figure = former.figures().get(address);
-            if (figure != null) {
-                compare(address, figure, summary.mean(), summary.interval(), summary.unit(), "", moved);
+        Map<String, Written> present = figures(evidence);
+        present.forEach((address, now) -> {
+            FormerFigure before = former.figures().get(address);
+            // A refused comparison published no figure.
+            if (before != null && !before.verdict().equals(Verdict.NOT_COMPARABLE.word())) {
+                String old = new Written(
+                                before.value(),
+                                interval(before.low(), before.high()),
+                                before.unit(),
+                                before.verdict(),
+                                now.ends())
+                        .toString();
+                if (!old.equals(now.toString())) {
+                    moved.add(new Moved(address, old, now.toString()));
+                }
             }
-        }
-        for (ComparisonResult result : evidence.comparisons()) {
-            FormerFigure figure = former.figures().get(result.plan().id());
-            if (figure != null && result instanceof ComparisonResult.Contrasted c) {
-                String verdict = c.verdict().map(Verdict::word).orElse("");
-                compare(c.plan().id(), figure, c.estimate(), c.interval(), c.unit(), verdict, moved);
+        });
+        former.figures().forEach((address, before) -> {
+            if (!present.containsKey(address) && before.value().isPresent()) {
+                Written old = new Written(
+                        before.value(), interval(before.low(), before.high()), before.unit(), before.verdict(), false);
+                moved.add(new Moved(address, old.toString(), "gone"));
             }
-        }
+        });
         return moved;
     }
 
-    private static void compare(
-            String address,
-            FormerFigure before,
-            OptionalDouble value,
-            Optional<Interval> interval,
-            Unit unit,
-            String verdict,
-            List<Moved> moved) {
-        if (before.verdict().equals("not-comparable")) {
-            return; // a refused comparison publishes no figure
+    private static Map<String, Written> figures(StudyEvidence evidence) {
+        Map<String, Written> figures = new LinkedHashMap<>();
+        for (LevelSummary s : evidence.summaries()) {
+            String address = "level/" + s.level() + "/" + name(evidence.study(), s.measurand());
+            figures.put(address, new Written(s.mean(), s.interval(), s.unit().symbol(), "", false));
         }
-        Optional<Interval> formerInterval =
-                before.low().isPresent() && before.high().isPresent()
-                        ? Optional.of(new Interval(
-                                before.low().getAsDouble(), before.high().getAsDouble()))
-                        : Optional.empty();
-        String old = written(before.value(), formerInterval, before.unit(), before.verdict());
-        String now = written(value, interval, unit.symbol(), verdict);
-        if (!old.equals(now)) {
-            moved.add(new Moved(address, old, now));
+        for (ComparisonResult result : evidence.comparisons()) {
+            add(result, figures);
+        }
+        return figures;
+    }
+
+    private static void add(ComparisonResult result, Map<String, Written> figures) {
+        String id = result.plan().id();
+        String unit = result.unit().symbol();
+        String verdict = result.verdict().map(Verdict::word).orElse("");
+        if (result instanceof ComparisonResult.Contrasted r) {
+            figures.put(id, new Written(r.estimate(), r.interval(), unit, verdict, false));
+        } else if (result instanceof ComparisonResult.GeometricMean r) {
+            figures.put(id, new Written(r.estimate(), r.interval(), unit, verdict, false));
+        } else if (result instanceof ComparisonResult.Share r) {
+            figures.put(id, new Written(r.estimate(), r.interval(), unit, verdict, true));
+        } else if (result instanceof ComparisonResult.FailureRate r) {
+            figures.put(id, new Written(r.estimate(), r.interval(), unit, verdict, true));
+        } else if (result instanceof ComparisonResult.Trend r) {
+            figures.put(id + "/slope", part(r.line().map(LineFit::slope), verdict));
+            figures.put(id + "/exponent", part(r.exponent(), verdict));
+        } else if (result instanceof ComparisonResult.Survival r) {
+            for (ComparisonResult.Curve c : r.levels()) {
+                Optional<Interval> interval =
+                        interval(c.curve().medianLow(CONFIDENCE), c.curve().medianHigh(CONFIDENCE));
+                figures.put(
+                        id + "/median/" + c.level(), new Written(c.curve().median(), interval, unit, verdict, false));
+            }
         }
     }
 
-    private static String written(OptionalDouble value, Optional<Interval> interval, String unit, String verdict) {
-        String number = value.isEmpty()
-                ? "none"
-                : Figures.value(
-                                value.getAsDouble(),
-                                interval.map(Interval::halfWidth).orElse(0.0))
-                        + (unit.equals("1") || unit.isEmpty() ? "" : " " + unit);
-        return verdict.isEmpty() ? number : number + " (" + verdict.toLowerCase(Locale.ROOT) + ")";
+    private static Written part(Optional<Estimate> estimate, String verdict) {
+        OptionalDouble value =
+                estimate.isPresent() ? OptionalDouble.of(estimate.get().value()) : OptionalDouble.empty();
+        return new Written(value, estimate.map(e -> e.interval(CONFIDENCE)), "", verdict, false);
+    }
+
+    private static Optional<Interval> interval(OptionalDouble low, OptionalDouble high) {
+        return low.isPresent() && high.isPresent()
+                ? Optional.of(new Interval(low.getAsDouble(), high.getAsDouble()))
+                : Optional.empty();
+    }
+
+    /**
+     * A figure with what decides how it is written.
+     *
+     * @param ends whether the interval belongs to what is quoted: of counts it does, since the estimate alone may stay at
+     *     zero while the bound moves
+     */
+    private record Written(
+            OptionalDouble value, Optional<Interval> interval, String unit, String verdict, boolean ends) {
+
+        @Override
+        public String toString() {
+            double u = interval.map(Interval::halfWidth).orElse(0.0);
+            String number = value.isEmpty() ? "none" : Figures.value(value.getAsDouble(), u);
+            String range = ends && interval.isPresent()
+                    ? ", " + Figures.value(interval.get().low(), u) + " to "
+                            + Figures.value(interval.get().high(), u)
+                    : "";
+            String of = unit.equals("1") || unit.isEmpty() || value.isEmpty() ? "" : " " + unit;
+            return number + range + of + (verdict.isEmpty() ? "" : " (" + verdict.toLowerCase(Locale.ROOT) + ")");
+        }
     }
 
     private static String name(Study study, MeasurandId id) {

@@ -2,6 +2,7 @@ package org.evenhand.command;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
 import org.evenhand.model.Severity;
 import org.evenhand.prose.ProseFault.Correction;
+import org.evenhand.site.Manifest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -90,6 +92,11 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         only.forEach(ExplainCommand::known);
+        against.filter(site -> !Files.isRegularFile(site.resolve(Manifest.FILE)))
+                .ifPresent(site -> {
+                    throw new UnusableException(
+                            site + " holds no " + Manifest.FILE + ": it is no site of ours to hold against");
+                });
         CheckedFolder checked = FolderChecker.check(folder, against);
         if (suggest) {
             return suggestions(checked);

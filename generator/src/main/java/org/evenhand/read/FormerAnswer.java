@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -17,9 +18,13 @@ import java.util.stream.Stream;
  *
  * @param status where it stood: "final", "draft" …
  * @param revisions how many it had
- * @param figures by their address within the study: {@code level/none/energy}, or the id of a comparison
+ * @param figures by their address within the study: {@code level/none/energy}, the id of a comparison, or a part of one:
+ *     {@code ID/slope}, {@code ID/exponent}, {@code ID/median/LEVEL}
  */
 public record FormerAnswer(String status, int revisions, SortedMap<String, FormerFigure> figures) {
+
+    /** An answer that is there, but whose figures or text cannot be read. */
+    public static final FormerAnswer UNREADABLE = new FormerAnswer("", 0, Collections.emptySortedMap());
 
     /** Below an answer's folder: what was published before the study was withheld. */
     public static final String KEPT = "former";
@@ -33,7 +38,7 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
      * @param value absent if there was none
      * @param low the lower end of its interval
      * @param high the upper end
-     * @param unit as it was written
+     * @param unit as it was written; empty for a slope or an exponent
      * @param verdict of a comparison; empty for others
      */
     public record FormerFigure(
@@ -48,10 +53,20 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
      *
      * @param site its root
      * @param study the study's id
-     * @return nothing if the site has no such answer, or none that can be read
+     * @return nothing if the site has no such answer; {@link #UNREADABLE} if it has one that cannot be read
      */
     public static Optional<FormerAnswer> of(Path site, String study) {
-        return folder(site, study).flatMap(folder -> read(site, folder));
+        Optional<String> folder = folder(site, study);
+        if (folder.isEmpty()) {
+            boolean damaged =
+                    Files.exists(site.resolve("answers").resolve(study).resolve(EVIDENCE));
+            return damaged ? Optional.of(UNREADABLE) : Optional.empty();
+        }
+        return Optional.of(read(site, folder.get()).orElse(UNREADABLE));
+    }
+
+    public boolean isReadable() {
+        return this != UNREADABLE;
     }
 
     /**
@@ -75,14 +90,30 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
         }
         try {
             JsonNode json = new ObjectMapper().readTree(evidence.toFile());
+            if (!json.isObject()) {
+                return Optional.empty();
+            }
             SortedMap<String, FormerFigure> figures = new TreeMap<>();
             for (JsonNode summary : json.path("summaries")) {
                 String address = "level/" + summary.path("level").asText() + "/"
                         + summary.path("measurand").asText();
-                figures.put(address, figure(summary, "mean"));
+                figures.put(address, figure(summary, "mean", "low", "high", unit(summary), ""));
             }
             for (JsonNode comparison : json.path("comparisons")) {
-                figures.put(comparison.path("id").asText(), figure(comparison, "estimate"));
+                String id = comparison.path("id").asText();
+                String verdict = comparison.path("verdict").asText("");
+                figures.put(id, figure(comparison, "estimate", "low", "high", unit(comparison), verdict));
+                for (String part : List.of("slope", "exponent")) {
+                    if (comparison.has(part)) {
+                        figures.put(
+                                id + "/" + part, figure(comparison, part, part + "Low", part + "High", "", verdict));
+                    }
+                }
+                for (JsonNode curve : comparison.path("levels")) {
+                    figures.put(
+                            id + "/median/" + curve.path("level").asText(),
+                            figure(curve, "median", "low", "high", unit(comparison), verdict));
+                }
             }
             Fields fields = text.get().fields();
             int revisions = fields.groups("revisions").size();
@@ -92,13 +123,13 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
         }
     }
 
-    private static FormerFigure figure(JsonNode node, String value) {
-        return new FormerFigure(
-                number(node, value),
-                number(node, "low"),
-                number(node, "high"),
-                node.path("unit").asText(""),
-                node.path("verdict").asText(""));
+    private static FormerFigure figure(
+            JsonNode node, String value, String low, String high, String unit, String verdict) {
+        return new FormerFigure(number(node, value), number(node, low), number(node, high), unit, verdict);
+    }
+
+    private static String unit(JsonNode node) {
+        return node.path("unit").asText("");
     }
 
     private static OptionalDouble number(JsonNode node, String field) {

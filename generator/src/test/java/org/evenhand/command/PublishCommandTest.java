@@ -141,6 +141,40 @@ class PublishCommandTest {
         assertFalse(Files.exists(site.resolve("answers/plate/former")));
     }
 
+    @Test
+    void aFormerAnswerThatCannotBeReadIsNoPass() throws IOException {
+        publish().ended(0);
+        Files.writeString(site.resolve("answers/plate/evidence.json"), "{ cut");
+        Called.with("check", given.root().toString(), "--against", site.toString())
+                .ended(0)
+                .says("not checkable: [change-unrecorded]", "1 not checkable");
+    }
+
+    @Test
+    void aPublishedComparisonDoesNotVanishInSilence() {
+        given.replacing(
+                "studies/plate/study.md",
+                "  plate-rise:",
+                "  plate-power: { as: ratio, measurand: mean-power, level: plate, against: none }\n  plate-rise:");
+        publish().ended(0);
+        given.replacing(
+                "studies/plate/study.md",
+                "  plate-power: { as: ratio, measurand: mean-power, level: plate, against: none }\n",
+                "");
+        publish().ended(1).says("[change-unrecorded]", "plate-power: 0.9947", "now gone");
+    }
+
+    @Test
+    void nothingIsHeldAgainstAFolderThatIsNoSite() {
+        Called.with(
+                        "check",
+                        given.root().toString(),
+                        "--against",
+                        folder.resolve("nowhere").toString())
+                .ended(2)
+                .says("it is no site of ours");
+    }
+
     /** Raises each temperature of a log by ten degrees. */
     private void warmer(String log) {
         StringBuilder text = new StringBuilder();

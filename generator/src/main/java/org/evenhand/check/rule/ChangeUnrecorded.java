@@ -31,6 +31,13 @@ public final class ChangeUnrecorded implements Rule {
     @Override
     public void check(StudyView study, Report report) {
         Optional<FormerAnswer> former = study.former();
+        if (former.isPresent() && !former.get().isReadable()) {
+            report.at(study.study().places().of("status"), study.subject())
+                    .notCheckable(
+                            "a former answer that can be read",
+                            "hold it against a former site that is whole; audit tells what is wrong with this one");
+            return;
+        }
         if (former.isEmpty()
                 || !former.get().status().equals("final")
                 || study.study().revisions().size() > former.get().revisions()) {
