@@ -25,12 +25,17 @@ final class DerivedValue {
         if (first instanceof Known left && second instanceof Known right) {
             return ofKnown(reduction, left, right, unit);
         }
-        return missing(reduction.first(), first) instanceof Missing lacking
+        return lacking(reduction.first(), first) instanceof Missing lacking
                 ? lacking
-                : missing(reduction.second(), second);
+                : lacking(reduction.second(), second);
     }
 
-    private static RunValue missing(String measurand, RunValue value) {
+    /**
+     * Why nothing can be made of a value.
+     *
+     * @return missing, with the reason; the value itself if it is known
+     */
+    static RunValue lacking(String measurand, RunValue value) {
         if (value instanceof Missing missing) {
             return new Missing(missing.rule(), "“" + measurand + "” is missing: " + missing.why());
         }

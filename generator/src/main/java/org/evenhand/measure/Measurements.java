@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Instrument;
+import org.evenhand.model.Item;
 import org.evenhand.model.Method;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
@@ -56,7 +57,7 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
                 .toList();
         List<MeasuredRun> measured = runs.parallelStream()
                 .map(run -> {
-                    MeasuredRun one = measure(run, folder.methods(), folder.instruments(), root);
+                    MeasuredRun one = measure(run, folder.methods(), folder.items(), folder.instruments(), root);
                     done.accept(run);
                     return one;
                 })
@@ -81,9 +82,15 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
      * @param root of the results folder
      */
     public static MeasuredRun measure(
-            Run run, Map<String, Method> methods, Map<String, Instrument> instruments, Path root) {
+            Run run,
+            Map<String, Method> methods,
+            Map<String, Item> items,
+            Map<String, Instrument> instruments,
+            Path root) {
         Method method = methods.get(run.method());
-        return method == null ? RunMeasurement.without(run) : RunMeasurement.of(run, method, instruments, root);
+        return method == null
+                ? RunMeasurement.without(run)
+                : RunMeasurement.of(run, method, Optional.ofNullable(items.get(run.item())), instruments, root);
     }
 
     /** A run with its values. */

@@ -106,6 +106,15 @@ public final class MethodUnits {
         if (reduction instanceof Reduction.Derived derived) {
             return derived(derived);
         }
+        if (reduction instanceof Reduction.AmbientLimit limit) {
+            Unit rise = measurand(limit.rise()).unit();
+            boolean isRise =
+                    rise.kind() == UnitKind.DIFFERENCE && rise.dimension().equals(CELSIUS.dimension());
+            if (!isRise) {
+                throw new Unfit(described(rise) + " is no rise of temperature");
+            }
+            return CELSIUS;
+        }
         return measurand.unit(); // readings are read in it
     }
 

@@ -18,6 +18,7 @@ import org.evenhand.measure.RunValue.AtLeast;
 import org.evenhand.measure.RunValue.Missing;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Instrument;
+import org.evenhand.model.Item;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
@@ -35,6 +36,7 @@ final class RunMeasurement {
 
     private final Run run;
     private final Method method;
+    private final Optional<Item> item;
     private final List<Finding> findings = new ArrayList<>();
     private final InstrumentErrors errors;
     private final Background background;
@@ -45,15 +47,16 @@ final class RunMeasurement {
     private Optional<Survey> survey = Optional.empty();
     private Optional<String> sha256 = Optional.empty();
 
-    private RunMeasurement(Run run, Method method, Map<String, Instrument> instruments) {
+    private RunMeasurement(Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments) {
         this.run = run;
         this.method = method;
+        this.item = item;
         this.errors = new InstrumentErrors(run, instruments, findings);
         this.background = new Background(run, method, errors);
     }
 
-    static MeasuredRun of(Run run, Method method, Map<String, Instrument> instruments, Path root) {
-        return new RunMeasurement(run, method, instruments).measured(root);
+    static MeasuredRun of(Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments, Path root) {
+        return new RunMeasurement(run, method, item, instruments).measured(root);
     }
 
     /** A run whose method is not known. */
@@ -65,7 +68,7 @@ final class RunMeasurement {
     private MeasuredRun measured(Path root) {
         run.log().ifPresent(source -> readLog(root, source));
         for (Measurand measurand : method.measurands().values()) {
-            if (!(measurand.reduction() instanceof Reduction.Derived)) {
+            if (measurand.reduction().parts().isEmpty()) {
                 values.put(measurand.id(), direct(measurand));
             }
         }
@@ -240,6 +243,9 @@ final class RunMeasurement {
             made = new Missing("reference-unresolved", "“" + id + "” is made of itself");
         } else if (MethodUnits.natural(method, measurand).isEmpty()) {
             made = new Missing("unit-dimension", "its unit does not fit what it is made of");
+        } else if (measurand.reduction() instanceof Reduction.AmbientLimit limit) {
+            RunValue rise = value(limit.rise(), depth + 1);
+            made = new HighestAmbient(run, method, item, values).of(limit, rise, measurand.unit());
         } else {
             Reduction.Derived derived = (Reduction.Derived) measurand.reduction();
             RunValue first = value(derived.first(), depth + 1);

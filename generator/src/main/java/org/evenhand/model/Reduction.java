@@ -1,5 +1,6 @@
 package org.evenhand.model;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.evenhand.quantity.Quantity;
@@ -9,6 +10,11 @@ public sealed interface Reduction {
 
     /** The word that names it in a method file. */
     String word();
+
+    /** The measurands of the same run that it is made of, in order; none if it comes from the log or is read off. */
+    default List<String> parts() {
+        return List.of();
+    }
 
     /** A value noted by hand or by the workload. */
     record Reading(String reading) implements Reduction {
@@ -164,6 +170,31 @@ public sealed interface Reduction {
         @Override
         public String word() {
             return operation.name().toLowerCase(Locale.ROOT);
+        }
+
+        @Override
+        public List<String> parts() {
+            return List.of(first, second);
+        }
+    }
+
+    /**
+     * The ambient temperature at which what is tested would just reach a stated limit: the limit less the rise above
+     * ambient. Rests on a rise that does not depend on the ambient temperature, and so on fixed cooling and a run that was
+     * not held back.
+     *
+     * @param limit the name among the item's limits
+     * @param rise the measurand that is the rise above ambient
+     */
+    record AmbientLimit(String limit, String rise) implements Reduction {
+        @Override
+        public String word() {
+            return "ambient-limit";
+        }
+
+        @Override
+        public List<String> parts() {
+            return List.of(rise);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -80,15 +81,21 @@ final class Context {
      *
      * <p>Only names that could be nothing else are looked for, those of several words or with a number: "full" may speak of the load.
      */
-    Optional<Matcher> otherLevel(String text, Side meant) {
-        Matcher matcher = anyLevel.matcher(text);
-        Optional<Matcher> other = Optional.empty();
+    Optional<MatchResult> otherLevel(String text, Side meant) {
         Pattern own = Words.pattern("(?<![\\p{L}\\p{Nd}])" + Words.alternatives(meant.names()) + "(?![\\p{L}\\p{Nd}])");
-        boolean named = own.matcher(text).find();
-        if (!named && matcher.find()) {
-            other = Optional.of(matcher);
+        Optional<MatchResult> other = Optional.empty();
+        StringBuilder rest = new StringBuilder(text);
+        Matcher matcher = anyLevel.matcher(text);
+        while (matcher.find()) {
+            if (!meant.names().contains(matcher.group().toLowerCase(Locale.ROOT).replaceAll("\\s+", " "))) {
+                other = other.isPresent() ? other : Optional.of(matcher.toMatchResult());
+                // "spreader" within "spreader and fan" does not name the spreader alone.
+                for (int i = matcher.start(); i < matcher.end(); i++) {
+                    rest.setCharAt(i, PassageReader.GAP);
+                }
+            }
         }
-        return other;
+        return own.matcher(rest).find() ? Optional.empty() : other;
     }
 
     Orientation.Patterns orientation(Side level, Side against) {

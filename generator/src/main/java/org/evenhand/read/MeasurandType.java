@@ -75,6 +75,14 @@ final class MeasurandType implements FieldType {
                                 "the value at which the counter starts again from zero"));
         SHAPES.put("time-until", MeasurandType::ofCondition);
         SHAPES.put("share", MeasurandType::ofCondition);
+        SHAPES.put(
+                "ambient-limit",
+                () -> common("a highest ambient temperature")
+                        .required("limit", Scalars.ID_TEXT, "the name of a temperature among the item's limits")
+                        .required(
+                                "rise",
+                                Scalars.ID_TEXT,
+                                "the measurand of this method that is the rise above ambient"));
         for (String operation : List.of("quotient", "product", "difference")) {
             SHAPES.put(
                     operation,
@@ -165,6 +173,7 @@ final class MeasurandType implements FieldType {
                         Reduction.Operation.valueOf(word.toUpperCase(Locale.ROOT)),
                         f.texts("of").get(0),
                         f.texts("of").get(1));
+            case "ambient-limit" -> new Reduction.AmbientLimit(f.text("limit"), f.text("rise"));
             default -> new Reduction.OfColumn(statistic(word, f), f.text("column"), f.optionalText("minus"));
         };
     }

@@ -64,8 +64,10 @@ final class MethodLinker {
             check(method, path, timeUntil.condition());
         } else if (reduction instanceof Reduction.Share share) {
             check(method, path, share.condition());
-        } else if (reduction instanceof Reduction.Derived derived) {
-            checkDerived(method, measurand, derived);
+        } else if (reduction instanceof Reduction.AmbientLimit limit) {
+            checkParts(method, measurand, path + "/rise", limit.parts());
+        } else {
+            checkParts(method, measurand, path + "/of", reduction.parts());
         }
     }
 
@@ -98,9 +100,8 @@ final class MethodLinker {
         }
     }
 
-    private void checkDerived(Method method, Measurand measurand, Reduction.Derived derived) {
-        String path = "measurands/" + measurand.id() + "/of";
-        for (String part : List.of(derived.first(), derived.second())) {
+    private void checkParts(Method method, Measurand measurand, String path, List<String> parts) {
+        for (String part : parts) {
             Measurand found = method.measurands().get(part);
             if (found == null) {
                 unresolved(
@@ -132,9 +133,7 @@ final class MethodLinker {
         Measurand measurand = method.measurands().get(id);
         return measurand != null
                 && seen.add(id)
-                && measurand.reduction() instanceof Reduction.Derived derived
-                && (dependsOn(method, derived.first(), wanted, seen)
-                        || dependsOn(method, derived.second(), wanted, seen));
+                && measurand.reduction().parts().stream().anyMatch(part -> dependsOn(method, part, wanted, seen));
     }
 
     private void unresolved(Method method, String path, String what, String name, List<String> known) {

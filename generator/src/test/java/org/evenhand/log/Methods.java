@@ -32,6 +32,16 @@ public final class Methods {
     /** @param needsBackground whether a background reading belongs to each run */
     public static Method with(
             Optional<Quantity> maxGap, boolean needsBackground, List<Measurand> measurands, String... records) {
+        return with(maxGap, needsBackground, Optional.empty(), measurands, records);
+    }
+
+    /** @param cooling whether the cooling is fixed, where the method says so */
+    public static Method with(
+            Optional<Quantity> maxGap,
+            boolean needsBackground,
+            Optional<Method.Cooling> cooling,
+            List<Measurand> measurands,
+            String... records) {
         Map<String, Unit> columns = new LinkedHashMap<>();
         for (int i = 0; i < records.length; i += 2) {
             columns.put(records[i], Unit.of(records[i + 1]));
@@ -51,7 +61,7 @@ public final class Methods {
                 Map.of(),
                 true,
                 Optional.empty(),
-                Optional.empty(),
+                cooling,
                 maxGap,
                 needsBackground,
                 "",

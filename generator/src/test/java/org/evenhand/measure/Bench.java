@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.evenhand.log.Methods;
 import org.evenhand.model.Instrument;
+import org.evenhand.model.Item;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
@@ -37,6 +38,8 @@ final class Bench {
     private Optional<LogSource> log = Optional.empty();
     private final Map<String, String> circumstances = new LinkedHashMap<>();
     private boolean needsBackground;
+    private Optional<Method.Cooling> cooling = Optional.empty();
+    private final Map<String, Quantity> limits = new LinkedHashMap<>();
 
     /** @param records names and units of columns, one after the other */
     Bench(Path folder, String... records) {
@@ -108,6 +111,17 @@ final class Bench {
         return this;
     }
 
+    Bench cooling(Method.Cooling whether) {
+        cooling = Optional.of(whether);
+        return this;
+    }
+
+    /** What the maker of the item states. */
+    Bench limit(String name, String quantity) {
+        limits.put(name, Quantity.of(quantity));
+        return this;
+    }
+
     /** The method asks for a background reading. */
     Bench needsBackground() {
         needsBackground = true;
@@ -146,7 +160,7 @@ final class Bench {
     }
 
     MeasuredRun measured(String id) {
-        Method method = Methods.with(maxGap, needsBackground, measurands, records);
+        Method method = Methods.with(maxGap, needsBackground, cooling, measurands, records);
         Run run = new Run(
                 id,
                 "study",
@@ -169,7 +183,19 @@ final class Bench {
                 List.of(),
                 List.of(),
                 Methods.NOWHERE);
-        return Measurements.measure(run, Map.of(method.id(), method), instruments, folder);
+        Item item = new Item(
+                "item",
+                "Item",
+                "small computer",
+                Optional.empty(),
+                List.of("A1"),
+                Optional.empty(),
+                Optional.empty(),
+                limits,
+                Optional.empty(),
+                List.of(),
+                Methods.NOWHERE);
+        return Measurements.measure(run, Map.of(method.id(), method), Map.of(item.id(), item), instruments, folder);
     }
 
     RunValue value(String measurand) {

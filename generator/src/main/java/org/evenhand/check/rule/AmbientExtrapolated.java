@@ -10,6 +10,9 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyTexts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
+import org.evenhand.compare.LevelSummary;
+import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
 import org.evenhand.prose.EvidenceResolver;
 import org.evenhand.prose.Mention;
@@ -56,6 +59,7 @@ public final class AmbientExtrapolated implements Rule {
             return; // without an ambient temperature ambient-missing speaks
         }
         Report.Applied limit = report.limit(study.method(any.run()), KELVIN);
+        figures(study, lowest, highest, limit, report);
         EvidenceResolver resolver = StudyResolver.of(study.folder(), study.evidence(), r -> r.verdict());
         for (ProseSource text : StudyTexts.of(study.study())) {
             for (Mention mention : Mention.in(text, resolver)) {
@@ -72,6 +76,37 @@ public final class AmbientExtrapolated implements Rule {
                                             + ", but the runs were made at " + Report.number(lowest) + " °C to "
                                             + Report.number(highest) + " °C",
                                     "test there, or say that it was not tested");
+                }
+            }
+        }
+    }
+
+    /** A highest ambient temperature is itself a statement for surroundings in which nothing was tested. */
+    private static void figures(StudyView study, double lowest, double highest, Report.Applied limit, Report report) {
+        for (LevelSummary summary : study.evidence().summaries()) {
+            MeasurandId id = summary.measurand();
+            if (study.measurand(id).reduction() instanceof Reduction.AmbientLimit
+                    && summary.mean().isPresent()) {
+                double celsius = summary.unit()
+                        .to(Ambient.CELSIUS)
+                        .fast()
+                        .apply(summary.mean().getAsDouble());
+                if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
+                    report.at(
+                                    study.folder()
+                                            .methods()
+                                            .get(id.method())
+                                            .places()
+                                            .of("measurands/" + id.measurand()),
+                                    study.subject().on(id))
+                            .against(limit.limit())
+                            .meaning("Found by adding, not by a run in such surroundings.")
+                            .found(
+                                    "“" + study.measurand(id).title() + "” is carried to "
+                                            + Report.number(Math.round(celsius))
+                                            + " °C at “" + summary.level() + "”, but the runs were made at "
+                                            + Report.number(lowest) + " °C to " + Report.number(highest) + " °C",
+                                    "make a run near that temperature, and say whether it holds");
                 }
             }
         }

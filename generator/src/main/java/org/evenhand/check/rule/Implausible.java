@@ -50,7 +50,7 @@ public final class Implausible implements Rule {
                 if (measurand.reduction() instanceof Reduction.OfColumn of) {
                     columns.add(of.column());
                 }
-                if (!(measurand.reduction() instanceof Reduction.Derived)) {
+                if (measurand.reduction().parts().isEmpty()) {
                     power(study, run, measurand, report);
                 }
             }

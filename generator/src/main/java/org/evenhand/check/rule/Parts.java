@@ -49,9 +49,11 @@ final class Parts {
     }
 
     private static void add(Method method, Measurand measurand, Set<Measurand> all) {
-        if (measurand != null && all.add(measurand) && measurand.reduction() instanceof Reduction.Derived derived) {
-            add(method, method.measurands().get(derived.first()), all);
-            add(method, method.measurands().get(derived.second()), all);
+        if (measurand != null && all.add(measurand)) {
+            measurand
+                    .reduction()
+                    .parts()
+                    .forEach(part -> add(method, method.measurands().get(part), all));
         }
     }
 
@@ -83,7 +85,7 @@ final class Parts {
         for (Measurand part : parts) {
             source(method, part).filter(s -> isPower(s.unit())).ifPresent(sources::add);
             if (part.reduction() instanceof Reduction.Derived derived && isPower(part.unit())) {
-                for (String id : List.of(derived.first(), derived.second())) {
+                for (String id : derived.parts()) {
                     Optional.ofNullable(method.measurands().get(id))
                             .flatMap(m -> source(method, m))
                             .filter(s -> isElectric(s.unit()))

@@ -9,7 +9,9 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Limit;
+import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Method;
+import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
 
 /**
@@ -39,6 +41,45 @@ public final class RiseMisused implements Rule {
                 cooling(study, sides, report);
                 throttled(study, sides, report);
             }
+        }
+        study.study().measurands().stream()
+                .filter(id -> study.measurand(id).reduction() instanceof Reduction.AmbientLimit)
+                .forEach(id -> highestAmbient(study, id, report));
+    }
+
+    /** A highest ambient temperature rests on such a rise, so that it must not even be shown; measuring gives no value. */
+    private static void highestAmbient(StudyView study, MeasurandId id, Report report) {
+        Method method = study.folder().methods().get(id.method());
+        Report.Draft draft = report.at(
+                        method.places().of("measurands/" + id.measurand()),
+                        study.subject().on(id))
+                .meaning("Under another ambient temperature the rise would be another one.");
+        if (method.cooling().filter(Method.Cooling.FIXED::equals).isEmpty()) {
+            draft.against(new Limit("fixed cooling", ORIGIN))
+                    .found(
+                            "“" + study.measurand(id).title()
+                                    + "” has no value: it would carry a rise to another ambient temperature, but the method "
+                                    + method.id() + " does not hold its cooling fixed",
+                            "find the highest ambient temperature by trial, or hold the cooling at one setting");
+            return;
+        }
+        List<LevelRun> held = study.countingRuns().stream()
+                .filter(r -> r.run().method().equals(id.method())
+                        && Throttling.of(study, r).orElse(false))
+                .toList();
+        boolean shown = held.stream()
+                .anyMatch(r -> r.measured().value(id.measurand()).number().isPresent());
+        if (!held.isEmpty()) {
+            draft.as(shown ? Severity.WITHHOLD : Severity.NOTE)
+                    .against(new Limit("no throttling", ORIGIN))
+                    .found(
+                            "“" + study.measurand(id).title() + "” " + (shown ? "is given" : "has no value") + " for "
+                                    + held.size() + (held.size() == 1 ? " run" : " runs")
+                                    + " whose clock dropped, among them "
+                                    + held.get(0).run().id(),
+                            shown
+                                    ? "let the method yield the time until the clock drops, by which such runs are told"
+                                    : "read the time until the clock drops instead");
         }
     }
 

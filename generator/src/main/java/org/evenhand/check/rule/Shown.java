@@ -11,7 +11,6 @@ import org.evenhand.model.Comparison;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Method;
-import org.evenhand.model.Reduction;
 
 /** The measurands that a study rests on: those it shows or compares, and those that these are made of. */
 final class Shown {
@@ -42,9 +41,8 @@ final class Shown {
 
     private static void add(Method method, String id, Set<String> ids) {
         Measurand measurand = method.measurands().get(id);
-        if (measurand != null && ids.add(id) && measurand.reduction() instanceof Reduction.Derived derived) {
-            add(method, derived.first(), ids);
-            add(method, derived.second(), ids);
+        if (measurand != null && ids.add(id)) {
+            measurand.reduction().parts().forEach(part -> add(method, part, ids));
         }
     }
 }

@@ -41,9 +41,8 @@ final class Sources {
             addColumn(run, timeUntil.condition().column(), sources);
         } else if (reduction instanceof Reduction.Share share) {
             addColumn(run, share.condition().column(), sources);
-        } else if (reduction instanceof Reduction.Derived derived && depth < measurands.size()) {
-            add(study, run, derived.first(), sources, depth + 1);
-            add(study, run, derived.second(), sources, depth + 1);
+        } else if (depth < measurands.size()) {
+            reduction.parts().forEach(part -> add(study, run, part, sources, depth + 1));
         }
     }
 

@@ -37,6 +37,11 @@ public final class Reductions {
         if (reduction instanceof Reduction.Share r) {
             return "Share of the time during which " + condition(r.condition()) + ".";
         }
+        if (reduction instanceof Reduction.AmbientLimit r) {
+            return "Stated limit “" + Names.setting(r.limit()) + "” of the item less " + inText(method, r.rise())
+                    + ", of the same run: the ambient temperature at which that limit would just be reached, if the rise"
+                    + " stays as it was.";
+        }
         Reduction.Derived derived = (Reduction.Derived) reduction;
         String first = inText(method, derived.first());
         String second = inText(method, derived.second());
