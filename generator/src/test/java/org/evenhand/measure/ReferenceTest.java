@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,7 +20,16 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Reductions of logs against values that others computed; each source is in the name of its test. */
-class ReferenceTest {
+public class ReferenceTest {
+
+    /** The cases of the reference that run nowhere but here, by their ids: those of a log over its own times. */
+    public static List<String> referenceCases() {
+        return Stream.concat(
+                        trapezoids().map(arguments -> (JsonNode) arguments.get()[1]),
+                        Stream.of(Reference.oneCase("trapezoid", "trap-edge")))
+                .map(node -> node.get("id").asText())
+                .toList();
+    }
 
     @TempDir
     private Path folder;

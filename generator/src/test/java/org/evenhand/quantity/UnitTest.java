@@ -20,7 +20,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The table of units against what standards define; sources are in the names of the tests. */
-class UnitTest {
+public class UnitTest {
+
+    /** The cases of the reference that run here, by their ids. */
+    public static List<String> referenceCases() {
+        return Reference.cases("units").stream()
+                .filter(node -> node.get("expected").has("conversions")
+                        || node.get("inputs").has("pairs"))
+                .map(node -> node.get("id").asText())
+                .toList();
+    }
 
     static Stream<Arguments> conversions() {
         return Reference.cases("units").stream()

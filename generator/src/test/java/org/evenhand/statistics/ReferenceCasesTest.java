@@ -15,7 +15,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Runs the independent cases of {@code reference/open.json}; the source of each stands in its display name. */
-class ReferenceCasesTest {
+public class ReferenceCasesTest {
+
+    /** The cases of the reference that run here, by their ids. */
+    public static List<String> referenceCases() {
+        return cases().stream().map(ReferenceCase::id).toList();
+    }
 
     private static final Map<String, Consumer<ReferenceCase>> RUNNERS = runners();
 

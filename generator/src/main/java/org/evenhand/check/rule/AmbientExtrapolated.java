@@ -1,6 +1,10 @@
 package org.evenhand.check.rule;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.evenhand.check.Group;
@@ -83,6 +87,7 @@ public final class AmbientExtrapolated implements Rule {
 
     /** A highest ambient temperature is itself a statement for surroundings in which nothing was tested. */
     private static void figures(StudyView study, double lowest, double highest, Report.Applied limit, Report report) {
+        Map<MeasurandId, List<String>> far = new LinkedHashMap<>();
         for (LevelSummary summary : study.evidence().summaries()) {
             MeasurandId id = summary.measurand();
             if (study.measurand(id).reduction() instanceof Reduction.AmbientLimit
@@ -92,24 +97,22 @@ public final class AmbientExtrapolated implements Rule {
                         .fast()
                         .apply(summary.mean().getAsDouble());
                 if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
-                    report.at(
-                                    study.folder()
-                                            .methods()
-                                            .get(id.method())
-                                            .places()
-                                            .of("measurands/" + id.measurand()),
-                                    study.subject().on(id))
-                            .against(limit.limit())
-                            .meaning("Found by adding, not by a run in such surroundings.")
-                            .found(
-                                    "“" + study.measurand(id).title() + "” is carried to "
-                                            + Report.number(Math.round(celsius))
-                                            + " °C at “" + summary.level() + "”, but the runs were made at "
-                                            + Report.number(lowest) + " °C to " + Report.number(highest) + " °C",
-                                    "make a run near that temperature, and say whether it holds");
+                    far.computeIfAbsent(id, i -> new ArrayList<>())
+                            .add(Report.number(Math.round(celsius)) + " °C at “" + summary.level() + "”");
                 }
             }
         }
+        far.forEach((id, figures) -> report.at(
+                        study.folder().methods().get(id.method()).places().of("measurands/" + id.measurand()),
+                        study.subject().on(id))
+                .against(limit.limit())
+                .meaning("Found by adding, not by a run in such surroundings.")
+                .found(
+                        "“" + study.measurand(id).title() + "” is carried to " + String.join(", ", figures)
+                                + "; the runs were made at " + Report.number(lowest) + " °C to "
+                                + Report.number(highest)
+                                + " °C",
+                        "make a run near that temperature, and say whether it holds"));
     }
 
     private static boolean isOfSurroundings(Mention mention) {
