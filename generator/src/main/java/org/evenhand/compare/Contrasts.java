@@ -53,7 +53,9 @@ final class Contrasts {
             y = LevelValues.of(runs, against, id);
             contrast = independent(x, level, y, against, why);
         }
-        OptionalDouble estimate = estimate(x, y, ratio);
+        OptionalDouble estimate = plan.pairedBy().isPresent()
+                ? estimate(ofSample(x), ofSample(y), ratio)
+                : estimate(x.centre(), y.centre(), ratio);
         Optional<Estimate> difference = contrast.flatMap(Contrast::difference);
         if (contrast.isPresent() && difference.isEmpty()) {
             why.add(
@@ -156,15 +158,16 @@ final class Contrasts {
         return Math.max(-most, Math.min(most, sum));
     }
 
-    private static OptionalDouble estimate(LevelValues x, LevelValues y, boolean ratio) {
-        Optional<Sample> left = x.sample();
-        Optional<Sample> right = y.sample();
-        if (left.isEmpty() || right.isEmpty()) {
+    /** Of pairs the differences are averaged, which of decibels too is a plain mean: they are ratios on a log scale. */
+    private static OptionalDouble ofSample(LevelValues values) {
+        return values.sample().map(s -> OptionalDouble.of(s.mean())).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble estimate(OptionalDouble x, OptionalDouble y, boolean ratio) {
+        if (x.isEmpty() || y.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double value = ratio
-                ? left.get().mean() / right.get().mean()
-                : left.get().mean() - right.get().mean();
+        double value = ratio ? x.getAsDouble() / y.getAsDouble() : x.getAsDouble() - y.getAsDouble();
         return Math.abs(value) <= Double.MAX_VALUE ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
@@ -218,7 +221,9 @@ final class Contrasts {
                             right.add(partner);
                         });
             }
-            return new Pairs(new LevelValues(x.counts(), left, x.runs()), new LevelValues(y.counts(), right, y.runs()));
+            return new Pairs(
+                    new LevelValues(x.counts(), left, x.runs(), x.decibels()),
+                    new LevelValues(y.counts(), right, y.runs(), y.decibels()));
         }
     }
 }

@@ -52,7 +52,7 @@ final class Summaries {
                 values.counts(),
                 (int) values.censored(),
                 (int) values.atMost(),
-                sample.isPresent() ? OptionalDouble.of(sample.get().mean()) : OptionalDouble.empty(),
+                values.centre(),
                 sample.isPresent() ? sample.get().standardDeviation() : OptionalDouble.empty(),
                 estimate,
                 // Equal values of an instrument without stated limits would get an interval of no width.

@@ -28,6 +28,46 @@ public final class SoundLevel {
         return energeticSumDb(levelsDb) - 10 * StrictMath.log10(levelsDb.length);
     }
 
+    /**
+     * The share of each level in the sum of their energies: how much the energetic mean changes with it, ∂L̄/∂Lᵢ.
+     *
+     * @param levelsDb at least one
+     * @return as many, which add up to 1
+     */
+    public static double[] energyShares(double... levelsDb) {
+        double loudest = Arrays.stream(levelsDb).max().orElseThrow();
+        double[] shares = new double[levelsDb.length];
+        double sum = 0;
+        for (int i = 0; i < levelsDb.length; i++) {
+            shares[i] = StrictMath.pow(10, (Arguments.finite(levelsDb[i], "level") - loudest) / 10);
+            sum += shares[i];
+        }
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] /= sum;
+        }
+        return shares;
+    }
+
+    /**
+     * Values whose arithmetic mean is the energetic mean of levels, and whose standard deviation over √n is its standard uncertainty
+     * to first order: yᵢ = L̄ + (10/ln 10)·(n·wᵢ − 1), with the energy shares wᵢ. Levels that are all equal are their own.
+     *
+     * <p>Source: JCGM 100:2008, 5.1.2, applied to L̄ = 10 lg(mean of 10^(L/10)), of which the mean energy is the input.
+     *
+     * @param levelsDb at least one
+     */
+    public static double[] linearisedDb(double... levelsDb) {
+        double[] shares = energyShares(levelsDb);
+        double mean = energeticMeanDb(levelsDb);
+        if (Arrays.stream(levelsDb).allMatch(level -> level == levelsDb[0])) {
+            return levelsDb.clone();
+        }
+        double perNeper = 10 / StrictMath.log(10);
+        return Arrays.stream(shares)
+                .map(share -> mean + perNeper * (share * shares.length - 1))
+                .toArray();
+    }
+
     /** 10 lg of the sum of 10^(L/10): for sources that sound at once without being coherent. */
     public static double energeticSumDb(double... levelsDb) {
         double[] once = new double[levelsDb.length];

@@ -15,20 +15,20 @@ import java.util.Map;
  * Reads the fenced blocks of {@code docs/methods.md}. The line that opens a block names its kind and {@code name=…}; each further
  * line is {@code key = value} or {@code key = value value …}.
  */
-final class MethodsExamples {
+public final class MethodsExamples {
 
-    record Block(String name, Map<String, String> entries) {
+    public record Block(String name, Map<String, String> entries) {
 
-        String word(String key) {
+        public String word(String key) {
             String value = entries.get(key);
             return value == null ? fail(name + " has no " + key) : value;
         }
 
-        double number(String key) {
+        public double number(String key) {
             return Double.parseDouble(word(key));
         }
 
-        double[] numbers(String key) {
+        public double[] numbers(String key) {
             return java.util.Arrays.stream(word(key).split("\\s+"))
                     .mapToDouble(Double::parseDouble)
                     .toArray();
@@ -42,7 +42,7 @@ final class MethodsExamples {
 
     private MethodsExamples() {}
 
-    static List<Block> blocks(String kind) {
+    public static List<Block> blocks(String kind) {
         List<Block> blocks = new ArrayList<>();
         Block open = null;
         for (String line : lines()) {

@@ -17,7 +17,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Runs the worked examples of {@code docs/methods.md}; each number there agrees to its last printed digit. */
-class MethodsExamplesTest {
+public class MethodsExamplesTest {
+
+    /** The names of the examples that run here. */
+    public static List<String> names() {
+        return RUNNERS.keySet().stream().sorted().toList();
+    }
 
     private static final Map<String, Consumer<MethodsExamples.Block>> RUNNERS = Map.ofEntries(
             Map.entry("mean", MethodsExamplesTest::mean),
@@ -65,7 +70,8 @@ class MethodsExamplesTest {
         assertEquals(new TreeSet<>(RUNNERS.keySet()), documented);
     }
 
-    private static void agrees(MethodsExamples.Block example, String key, double actual) {
+    /** Agrees to the last digit printed. */
+    public static void agrees(MethodsExamples.Block example, String key, double actual) {
         String printed = example.word(key);
         int decimals = new BigDecimal(printed).scale();
         double tolerance = decimals > 0 ? 0.5 * Math.pow(10, -decimals) : 1e-9;
@@ -243,6 +249,12 @@ class MethodsExamplesTest {
 
     private static void soundLevel(MethodsExamples.Block example) {
         agrees(example, "energetic-mean", SoundLevel.energeticMeanDb(example.numbers("levels")));
+        agrees(
+                example,
+                "standard-uncertainty-of-mean",
+                Estimate.ofMean(Sample.of(SoundLevel.linearisedDb(example.numbers("levels"))))
+                        .orElseThrow()
+                        .standardUncertainty());
         agrees(
                 example,
                 "corrected",

@@ -117,13 +117,18 @@ final class EvidenceJson {
     private void write(RunValue value, String unit) throws IOException {
         if (value instanceof RunValue.Noted) {
             text("value", RunValues.number(value));
-        } else if (value instanceof RunValue.AtLeast atLeast) {
-            number("value", OptionalDouble.of(atLeast.bound()));
+        } else if (value instanceof RunValue.AtLeast beyond) {
+            number("value", OptionalDouble.of(beyond.bound()));
+        } else if (value instanceof RunValue.AtMost below) {
+            number("value", OptionalDouble.of(below.bound()));
         } else {
             number("value", value.number());
         }
         text("unit", unit);
-        json.writeBooleanField("censored", value instanceof RunValue.AtLeast);
+        boolean atLeast = value instanceof RunValue.AtLeast;
+        boolean atMost = value instanceof RunValue.AtMost;
+        json.writeBooleanField("censored", atLeast || atMost);
+        text("bound", atLeast ? "at least" : atMost ? "at most" : null);
         number(
                 "standardUncertainty",
                 value instanceof RunValue.Known known

@@ -14,6 +14,7 @@ import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Entry;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.words.Reductions;
+import org.evenhand.quantity.UnitKind;
 
 /** How the figures of a page were computed, in the words of the project's page on methods; what is not on the page is left out. */
 final class MethodNotes {
@@ -59,6 +60,12 @@ final class MethodNotes {
                     "Student t, 95 %, two-sided. Type A is the standard deviation, divisor n − 1, over √n; type B comes"
                             + " from the instruments’ limits of error, taken as rectangular (÷ √3). They are combined after"
                             + " the GUM (JCGM 100) with the degrees of freedom of Welch and Satterthwaite."));
+        }
+        if (summaries.stream().anyMatch(s -> s.mean().isPresent() && s.unit().kind() == UnitKind.LEVEL)) {
+            notes.add(note(
+                    "Mean of levels",
+                    "10 lg of the mean of 10^(L/10), the energetic mean; its uncertainty is that of the mean energy, to first"
+                            + " order."));
         }
         if (summaries.stream().anyMatch(s -> s.outlier().isPresent())) {
             notes.add(note("Suspected outliers", "Grubbs’ test, two-sided, 5 %: reported, never removed."));

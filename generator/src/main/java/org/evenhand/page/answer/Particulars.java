@@ -30,6 +30,10 @@ final class Particulars {
             trend(r, entries);
         } else if (result instanceof ComparisonResult.Survival r) {
             survival(answer, r, entries);
+        } else if (result instanceof ComparisonResult.GeometricMean r) {
+            new Verdicts(answer.names())
+                    .otherWayRound(r)
+                    .ifPresent(o -> entries.add(Entry.of("The other way round", o)));
         } else if (result instanceof ComparisonResult.FailureRate r) {
             entries.add(Entry.of("Watched for", Figures.value(r.timeS() / 3600, 0) + Figures.NO_BREAK_SPACE + "h"));
             entries.add(Entry.of("Failures", Integer.toString(r.events())));

@@ -19,6 +19,7 @@ import org.evenhand.page.words.LevelFigures;
 import org.evenhand.page.words.Verdicts;
 import org.evenhand.page.words.Written;
 import org.evenhand.quantity.Figures;
+import org.evenhand.quantity.UnitKind;
 import org.evenhand.statistics.Estimate;
 
 /** The evidence tables: absolute figures first, then comparisons. */
@@ -58,7 +59,9 @@ final class Tables {
         boolean specimens = levels.stream().anyMatch(s -> s.counts() == org.evenhand.compare.Counts.SPECIMENS);
         boolean censored = levels.stream().anyMatch(s -> s.censored() > 0);
         boolean interval = levels.stream().anyMatch(s -> s.interval().isPresent());
-        return (specimens ? "Mean over specimens, each counted once." : "Mean over runs.")
+        boolean energetic = levels.stream().allMatch(s -> s.unit().kind() == UnitKind.LEVEL);
+        return (energetic ? "Energetic mean" : "Mean")
+                + (specimens ? " over specimens, each counted once." : " over runs.")
                 + (interval ? " U, the expanded uncertainty, combines repeats and instruments (Student t)." : "")
                 + (censored ? " Times that the end of the run cut off are bounds and are never averaged." : "");
     }

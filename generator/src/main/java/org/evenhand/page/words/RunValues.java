@@ -19,19 +19,23 @@ public final class RunValues {
      * @param origin of the run's figures
      */
     public static org.evenhand.page.view.RunValue view(RunValue value, String run, String measurand, Origin origin) {
-        String mark = value instanceof RunValue.AtLeast ? "censored" : Origins.mark(origin);
+        boolean bound = value instanceof RunValue.AtLeast || value instanceof RunValue.AtMost;
+        String mark = bound ? "censored" : Origins.mark(origin);
         boolean none = value instanceof RunValue.Missing;
         return new org.evenhand.page.view.RunValue(
                 Address.value(run, measurand), number(value), uncertainty(value), none ? "" : mark);
     }
 
-    /** The number without its unit, "> 45" for a bound, a word for a judgement; empty if there is none. */
+    /** The number without its unit, "> 45" or "≤ 32.1" for a bound, a word for a judgement; empty if there is none. */
     public static String number(RunValue value) {
         if (value instanceof RunValue.Known known) {
             return Figures.value(known.value(), known.standardUncertainty());
         }
         if (value instanceof RunValue.AtLeast atLeast) {
             return ">" + Figures.NO_BREAK_SPACE + Figures.value(atLeast.bound(), 0);
+        }
+        if (value instanceof RunValue.AtMost atMost) {
+            return "\u2264" + Figures.NO_BREAK_SPACE + Figures.value(atMost.bound(), 0);
         }
         return value instanceof RunValue.Noted noted ? word(noted.reading()) : "";
     }

@@ -78,6 +78,18 @@ public record StudyNames(ResultsFolder folder, Study study) {
         return levels.isEmpty() ? title : title + ": " + levels + ahead;
     }
 
+    /**
+     * The comparison that names the two levels of a ratio: itself, or for a mean of ratios its first, because all of them
+     * have the same levels or the mean is refused.
+     */
+    Optional<Comparison> pair(Comparison plan) {
+        return plan.kind() == Comparison.Kind.GEOMETRIC_MEAN
+                ? study.comparisons().stream()
+                        .filter(c -> plan.of().contains(c.id()))
+                        .findFirst()
+                : Optional.of(plan);
+    }
+
     /** A short name of a file's own id is preferred to the long name that begins with it. */
     private static String shortName(Item item) {
         String words = item.id().replace('-', ' ');

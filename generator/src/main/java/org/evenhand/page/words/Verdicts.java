@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.Verdict;
+import org.evenhand.model.Comparison;
 import org.evenhand.model.Finding;
 import org.evenhand.page.Sentence;
 import org.evenhand.quantity.Figures;
@@ -14,6 +15,7 @@ import org.evenhand.statistics.Interval;
 /** What a comparison came to, in a sentence that says no more than its verdict. */
 public final class Verdicts {
 
+    private static final Direction MORE_OR_LESS = new Direction("more", "less");
     private static final String PERCENT = Figures.NO_BREAK_SPACE + "%";
 
     private final StudyNames names;
@@ -77,9 +79,13 @@ public final class Verdicts {
 
     /** "22.2 % more with spreader than with none", "20.8 K lower with spreader and fan than with spreader". */
     public String amount(ComparisonResult.Contrasted r) {
-        String sides = " " + names.under(r.plan().level().orElseThrow()) + " than "
-                + names.under(r.plan().against().orElseThrow());
-        return change(r) + sides;
+        return change(r) + sides(r.plan());
+    }
+
+    /** " with spreader than with none". */
+    private String sides(Comparison pair) {
+        return " " + names.under(pair.level().orElseThrow()) + " than "
+                + names.under(pair.against().orElseThrow());
     }
 
     /** "22.2 % more", "20.8 K lower": without sign, which the word carries. */
@@ -128,8 +134,26 @@ public final class Verdicts {
                         + names.under(r.plan().level().orElseThrow()));
     }
 
+    /** The same for a mean of ratios; nothing where none is shown to differ from one. */
+    public Optional<String> otherWayRound(ComparisonResult.GeometricMean r) {
+        Optional<Comparison> pair = names.pair(r.plan());
+        if (pair.isEmpty() || r.interval().isEmpty() || r.interval().get().contains(1)) {
+            return Optional.empty();
+        }
+        Change inverse = Change.inverse(r.estimate().orElseThrow(), r.interval(), MORE_OR_LESS);
+        return Optional.of(
+                inverse.words() + " " + names.under(pair.get().against().orElseThrow()) + " than "
+                        + names.under(pair.get().level().orElseThrow()));
+    }
+
     /** What a percentage is of: "energy taken in the soak, with none"; empty for a difference. */
     public String base(ComparisonResult result) {
+        if (result instanceof ComparisonResult.GeometricMean r) {
+            return names.pair(r.plan())
+                    .map(pair -> String.join(", ", r.plan().of()) + ", "
+                            + names.under(pair.against().orElseThrow()))
+                    .orElse("");
+        }
         return result instanceof ComparisonResult.Contrasted r && isRatio(r)
                 ? names.title(r.plan().measurand().orElseThrow()) + ", "
                         + names.under(r.plan().against().orElseThrow())
@@ -141,8 +165,7 @@ public final class Verdicts {
     }
 
     public static boolean isRatio(ComparisonResult result) {
-        return result instanceof ComparisonResult.Contrasted r
-                && r.plan().kind() == org.evenhand.model.Comparison.Kind.RATIO;
+        return result instanceof ComparisonResult.Contrasted r && r.plan().kind() == Comparison.Kind.RATIO;
     }
 
     /** The margin as it was written; empty if none was stated. */
@@ -218,14 +241,15 @@ public final class Verdicts {
         return "The exponent is " + exponent.value() + " (" + exponent.interval() + "): " + against;
     }
 
-    private static String geometricMean(ComparisonResult.GeometricMean r, Verdict verdict) {
+    private String geometricMean(ComparisonResult.GeometricMean r, Verdict verdict) {
         if (r.interval().isEmpty()) {
             return Sentence.of(String.join("; ", r.why()));
         }
-        Change change = Change.of(r.estimate().orElseThrow(), r.interval(), new Direction("more", "less"));
+        Change change = Change.of(r.estimate().orElseThrow(), r.interval(), MORE_OR_LESS);
         String said = verdict == Verdict.DIFFERS
-                ? Sentence.of(change.words() + " in the geometric mean of "
-                        + r.plan().of().size() + " ratios")
+                ? Sentence.of(
+                        change.words() + names.pair(r.plan()).map(this::sides).orElse("")
+                                + ", in the geometric mean of " + r.plan().of().size() + " ratios")
                 : "No difference shown.";
         return said + " It speaks for these workloads only.";
     }

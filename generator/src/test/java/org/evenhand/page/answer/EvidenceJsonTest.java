@@ -78,7 +78,8 @@ class EvidenceJsonTest {
         for (JsonNode run : evidence.get("runs")) {
             assertEquals(List.of("run", "level", "specimen", "values"), names(run));
             run.get("values")
-                    .forEach(v -> assertEquals(List.of("value", "unit", "censored", "standardUncertainty"), names(v)));
+                    .forEach(v -> assertEquals(
+                            List.of("value", "unit", "censored", "bound", "standardUncertainty"), names(v)));
         }
         evidence.get("findings")
                 .forEach(f -> assertEquals(
