@@ -59,7 +59,7 @@ final class Contrasts {
         Optional<Estimate> difference = contrast.flatMap(Contrast::difference);
         if (contrast.isPresent() && difference.isEmpty()) {
             why.add(
-                    "all values are equal and no instrument's limits are known, so nothing tells how far they can be trusted");
+                    "all values are equal, and the limits of the instruments are unknown or cancel, so nothing tells how far the difference can be trusted");
         }
         Optional<Interval> interval = ratio
                 ? contrast.flatMap(c -> c.ratioInterval(CONFIDENCE))

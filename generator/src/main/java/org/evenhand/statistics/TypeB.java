@@ -8,6 +8,9 @@ package org.evenhand.statistics;
  */
 public final class TypeB {
 
+    /** Of two variances: what is left of their difference below this is what their own rounding leaves. */
+    private static final double ROUNDING = 1e-13;
+
     private TypeB() {}
 
     /** Limits of error ±a, nothing known of the inside: a/√3. */
@@ -40,10 +43,11 @@ public final class TypeB {
         return Arguments.finite(1 / (2 * relativeUncertainty * relativeUncertainty), "degrees of freedom");
     }
 
-    /** Type B uncertainty of x − ρ·y, by the law of propagation. */
+    /** Type B uncertainty of x − ρ·y, by the law of propagation; zero where the two cancel but for rounding. */
     static double ofContrast(double ofX, double ofY, double covariance, double rho) {
-        double variance = ofX * ofX + rho * ofY * (rho * ofY) - 2 * rho * covariance;
-        return Math.sqrt(Math.max(0, variance));
+        double apart = ofX * ofX + rho * ofY * (rho * ofY);
+        double variance = apart - 2 * rho * covariance;
+        return variance > ROUNDING * apart ? Math.sqrt(variance) : 0;
     }
 
     static void requireCovariance(double covariance, double ofX, double ofY) {

@@ -309,4 +309,18 @@ class ContrastTest {
         assertEquals((b - root) / a, interval.low(), 1e-12);
         assertEquals((b + root) / a, interval.high(), 1e-12);
     }
+
+    /** One instrument read the same on both sides: its offset and gain cancel, and rounding must not pass for an uncertainty. */
+    @Test
+    void whatIsCommonToEqualSidesCancelsWithoutARest() {
+        for (double u : new double[] {0.1, 0.3, 0.5773502691896258, 1 / 3.0, 1e9 / 7}) {
+            double other = Math.sqrt(3 * (u * u / 3));
+            IndependentMeans means = new IndependentMeans(
+                    new Estimate(200, 0, 3, u),
+                    new Estimate(200, 0, 2, other),
+                    Math.min(u, other) * Math.max(u, other));
+            assertEquals(0, means.at(1).typeB());
+            assertTrue(means.difference().isEmpty());
+        }
+    }
 }
