@@ -66,6 +66,7 @@ final class Contrasts {
                 : difference.map(d -> d.interval(CONFIDENCE));
         if (ratio && difference.isPresent() && interval.isEmpty()) {
             why.add("the base cannot be told from zero, so that a ratio has no bounds");
+            estimate = OptionalDouble.empty();
         }
         OptionalDouble margin = margin(plan, measurand, ratio);
         Optional<Equivalence> equivalence =
@@ -87,7 +88,7 @@ final class Contrasts {
                 equivalence,
                 smallest(ratio, contrast, difference, interval),
                 difference,
-                contrast.flatMap(Contrast::logRatio),
+                interval.isPresent() ? contrast.flatMap(Contrast::logRatio) : Optional.empty(),
                 x.contributions().minus(y.contributions()),
                 new ComparisonResult.Numbers(
                         x.units().size(),

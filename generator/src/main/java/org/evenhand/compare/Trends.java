@@ -41,6 +41,9 @@ final class Trends {
         Optional<LineFit> line = LineFit.of(xs(points), ys(points));
         if (line.isEmpty()) {
             why.add("a line needs three values at two or more levels; there are " + points.size() + " at " + levels);
+        } else if (!scatters(line.get(), points)) {
+            line = Optional.empty();
+            why.add("all values lie on one line exactly, so that nothing tells how far its slope can be trusted");
         }
         return new ComparisonResult.Trend(
                 plan,
@@ -49,11 +52,17 @@ final class Trends {
                 Optional.of(Verdict.NOT_SHOWN),
                 List.copyOf(why),
                 line,
-                exponent(measurand, points),
-                efficiency(measurand, points),
+                line.isPresent() ? exponent(measurand, points) : Optional.empty(),
+                line.isPresent() ? efficiency(measurand, points) : OptionalDouble.empty(),
                 List.copyOf(points),
                 line.map(l -> l.slope().pTwoSided(0)).orElse(OptionalDouble.empty()),
                 OptionalDouble.empty());
+    }
+
+    /** Whether the points stand off the line by more than rounding; an interval of no width is no certainty. */
+    private static boolean scatters(LineFit line, List<ComparisonResult.Point> points) {
+        double size = points.stream().mapToDouble(p -> Math.abs(p.y())).max().orElse(0);
+        return line.residualDeviation() > 4 * Math.ulp(size);
     }
 
     /** The slope of the logarithms; only where every value is above zero on a scale whose zero means none. */

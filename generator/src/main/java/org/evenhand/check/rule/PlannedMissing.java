@@ -32,6 +32,7 @@ public final class PlannedMissing implements Rule {
         if (plan.plannedRuns().isEmpty()) {
             report.at(plan.places().of("levels"), study.subject())
                     .notCheckable("planned-runs", "add how many runs were planned for each level");
+            levelsWithoutRuns(study, report);
             return;
         }
         int planned = plan.plannedRuns().getAsInt();
@@ -50,6 +51,22 @@ public final class PlannedMissing implements Rule {
                                     "bring the others; for those that came to nothing, a run file with outcome: failed"
                                             + " and the reason will do");
                 }
+            }
+        }
+    }
+
+    /** A level that a study names was meant to be tried at least once. */
+    private static void levelsWithoutRuns(StudyView study, Report report) {
+        Study plan = study.study();
+        for (int i = 0; i < plan.levels().size(); i++) {
+            String level = plan.levels().get(i);
+            if (study.runs().stream().noneMatch(r -> r.level().equals(level))) {
+                report.at(plan.places().of("levels/" + i), study.subject())
+                        .meaning("The answer speaks of what nobody has seen.")
+                        .found(
+                                "there is no run at “" + level + "”",
+                                "bring the runs, or a run file with outcome: failed and the reason; until then the status is"
+                                        + " wanted or draft");
             }
         }
     }

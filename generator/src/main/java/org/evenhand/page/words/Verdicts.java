@@ -123,9 +123,9 @@ public final class Verdicts {
         return number.replace("\u2212", "");
     }
 
-    /** The same pair with the bases exchanged: "18.2 % less with none than with spreader"; nothing for a difference. */
+    /** The same pair with the bases exchanged: "18.2 % less with none than with spreader"; nothing for a difference, or where none is shown. */
     public Optional<String> otherWayRound(ComparisonResult.Contrasted r) {
-        if (!isRatio(r) || r.estimate().isEmpty() || !(r.estimate().getAsDouble() > 0)) {
+        if (!isRatio(r) || !r.differs() || !(r.estimate().orElse(0) > 0)) {
             return Optional.empty();
         }
         Change inverse = Change.inverse(r.estimate().getAsDouble(), r.interval(), direction(r));
