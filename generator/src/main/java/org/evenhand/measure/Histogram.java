@@ -3,7 +3,7 @@ package org.evenhand.measure;
 import org.evenhand.statistics.TypeB;
 
 /**
- * Finds the sample of a given rank to within the width of a bin, in memory that does not grow with their number.
+ * Finds the sample of a given rank, or the middle of two, to within the width of a bin, in memory that does not grow with their number.
  *
  * <p>The range between the least and the greatest sample is cut into equal bins; the result is the middle of the bin
  * that holds the sample, and half the width is stated as the limit of its error.
@@ -16,14 +16,20 @@ final class Histogram implements Reducer {
     private final double least;
     private final double width;
     private final long rank;
+    private final long upperRank;
     private final double meanOfMinus;
     private final long[] counts = new long[BINS];
 
-    Histogram(Signal signal, double least, double greatest, long rank, double meanOfMinus) {
+    /**
+     * @param rank of the sample that is looked for, from 1
+     * @param upperRank the same, or that of the next sample if the middle of the two is wanted
+     */
+    Histogram(Signal signal, double least, double greatest, long rank, long upperRank, double meanOfMinus) {
         this.signal = signal;
         this.least = least;
         this.width = (greatest - least) / BINS;
         this.rank = rank;
+        this.upperRank = upperRank;
         this.meanOfMinus = meanOfMinus;
     }
 
@@ -37,13 +43,17 @@ final class Histogram implements Reducer {
 
     @Override
     public Reduced result() {
-        long below = 0;
-        int bin = 0;
-        while (below + counts[bin] < rank) {
-            below += counts[bin++];
-        }
-        double value = width > 0 ? least + (bin + 0.5) * width : least;
+        double value = (sampleOf(rank) + sampleOf(upperRank)) / 2;
         return new Reduced.Figure(
                 value, value + meanOfMinus, meanOfMinus, 1, 1, 0, TypeB.rectangular(width / 2), "bins of the sketch");
+    }
+
+    private double sampleOf(long wanted) {
+        long below = 0;
+        int bin = 0;
+        while (below + counts[bin] < wanted) {
+            below += counts[bin++];
+        }
+        return width > 0 ? least + (bin + 0.5) * width : least;
     }
 }

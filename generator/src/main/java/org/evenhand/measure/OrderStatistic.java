@@ -64,9 +64,13 @@ final class OrderStatistic implements Reducer {
         double[] sorted = Arrays.copyOf(kept, (int) samples);
         Arrays.sort(sorted);
         int rank = (int) rank();
-        boolean between = median && samples % 2 == 0;
-        double value = between ? (sorted[rank - 1] + sorted[rank]) / 2 : sorted[rank - 1];
+        double value = between() ? (sorted[rank - 1] + sorted[rank]) / 2 : sorted[rank - 1];
         return Reduced.Figure.likeColumn(value, minus.value() / samples, 0);
+    }
+
+    /** Whether the value lies between two samples, that of this rank and the next. */
+    private boolean between() {
+        return median && samples % 2 == 0;
     }
 
     /** From 1. */
@@ -80,6 +84,7 @@ final class OrderStatistic implements Reducer {
             return Optional.empty();
         }
         kept = new double[0];
-        return Optional.of(new Histogram(signal, least, greatest, rank(), minus.value() / samples));
+        return Optional.of(new Histogram(
+                signal, least, greatest, rank(), between() ? rank() + 1 : rank(), minus.value() / samples));
     }
 }

@@ -319,6 +319,25 @@ class ReductionTest {
     }
 
     @Test
+    void a_median_of_many_samples_may_lie_in_a_wide_gap_between_two_of_them() throws IOException {
+        int n = 100_000;
+        double[] t = new double[n];
+        double[] y = new double[n];
+        for (int i = 0; i < n; i++) {
+            t[i] = i;
+            y[i] = i % 2 == 0 ? 1 : 2;
+        }
+        RunValue.Known value = new Bench(folder, "power", "W")
+                .yields("value", new Statistic.Median(), "power", "W")
+                .log("power [W]", t, y)
+                .known("value");
+        // The middle two are 1 and 2 (Hyndman and Fan, definition 2).
+        double limit = value.contributions().combined() * Math.sqrt(3);
+        assertEquals(1.5, value.value(), limit * (1 + 1e-9));
+        assertTrue(limit < 1e-4);
+    }
+
+    @Test
     void the_log_as_a_whole_is_described() throws IOException {
         MeasuredRun run = temperature(
                         new Statistic.Maximum(), "°C", "0,20", "1,21", "2,21", "3,21", "4,", "10,15", "11,21", "12,20")
