@@ -29,6 +29,8 @@ import org.evenhand.statistics.Interval;
  * @param values those that count, by specimen or run
  * @param words for judgements: how often each word was given; empty for numbers
  * @param outlier the value farthest off, if Grubbs' test calls it an outlier; it is not removed
+ * @param median of the values, where the method asks for it and every value is known
+ * @param medianInterval distribution-free, at least 95 %; exists from six values
  * @param runs ids of those that take part
  */
 public record LevelSummary(
@@ -47,6 +49,8 @@ public record LevelSummary(
         List<Double> values,
         Map<String, Integer> words,
         Optional<Grubbs> outlier,
+        OptionalDouble median,
+        Optional<Interval> medianInterval,
         List<String> runs) {
 
     /** The confidence of every interval of a mean. */

@@ -18,6 +18,7 @@ import org.evenhand.model.Reduction;
 import org.evenhand.model.Study;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Grubbs;
+import org.evenhand.statistics.MedianInterval;
 import org.evenhand.statistics.Sample;
 
 /** Summarises each measurand of a study at each level. */
@@ -44,6 +45,7 @@ final class Summaries {
         LevelValues values = LevelValues.of(runs, level, id);
         Optional<Sample> sample = values.sample();
         Optional<Estimate> estimate = values.mean();
+        Optional<Sample> ordered = sample.filter(s -> measurand.median());
         return new LevelSummary(
                 level,
                 id,
@@ -61,6 +63,9 @@ final class Summaries {
                 values.units().stream().map(LevelValues.Unit::value).toList(),
                 Map.of(),
                 sample.flatMap(s -> Grubbs.of(s, 0.05)).filter(Grubbs::outlier),
+                ordered.map(s -> OptionalDouble.of(s.median())).orElse(OptionalDouble.empty()),
+                ordered.flatMap(s -> MedianInterval.of(s, LevelSummary.CONFIDENCE))
+                        .map(MedianInterval::interval),
                 values.runs());
     }
 
@@ -92,6 +97,8 @@ final class Summaries {
                 Contributions.NONE,
                 List.of(),
                 counts,
+                Optional.empty(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 ids);
     }

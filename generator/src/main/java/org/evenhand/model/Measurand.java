@@ -10,8 +10,9 @@ import org.evenhand.quantity.Unit;
  * @param reduction how a run yields it
  * @param unit in which it is given
  * @param better which way is better
+ * @param median whether levels are summarised by their median too, beside the mean
  */
-public record Measurand(String id, String title, Reduction reduction, Unit unit, Better better) {
+public record Measurand(String id, String title, Reduction reduction, Unit unit, Better better, boolean median) {
 
     /** Whether its values are numbers, and not observations or places on a scale. */
     public boolean isNumeric() {

@@ -2,6 +2,7 @@ package org.evenhand.prose;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelSummary;
@@ -40,6 +41,15 @@ final class Parts {
     static Map<String, Evidence> of(Evidence whole, LevelSummary summary) {
         Parts parts = new Parts(whole);
         parts.put("deviation", summary.standardDeviation(), summary.unit().ofDifference());
+        if (summary.median().isPresent()) {
+            parts.put(
+                    "median",
+                    new Figure(
+                            summary.median(),
+                            end(summary.medianInterval().map(Interval::low)),
+                            end(summary.medianInterval().map(Interval::high)),
+                            summary.unit()));
+        }
         parts.put("n", OptionalDouble.of(summary.n()), Unit.ONE);
         parts.put("censored", OptionalDouble.of(summary.censored()), Unit.ONE);
         if (summary.censored() == 0) {
@@ -47,6 +57,10 @@ final class Parts {
             parts.put("highest", summary.values().stream().mapToDouble(d -> d).max(), summary.unit());
         }
         return parts.byName;
+    }
+
+    private static OptionalDouble end(Optional<Double> end) {
+        return end.isPresent() ? OptionalDouble.of(end.get()) : OptionalDouble.empty();
     }
 
     private void add(ComparisonResult result) {

@@ -159,7 +159,8 @@ final class MeasurandType implements FieldType {
                 f.text("title"),
                 reduction(id, f),
                 f.optional("unit", Fields::unit).orElse(Unit.ONE),
-                better);
+                better,
+                f.has("also"));
     }
 
     private static Reduction reduction(String id, Fields f) {
@@ -224,7 +225,8 @@ final class MeasurandType implements FieldType {
                 .required("title", Scalars.TEXT, "its name as readers see it")
                 .required("reduce", Scalars.choice(SHAPES.keySet().toArray(String[]::new)), "how a run yields it")
                 .optional("unit", Scalars.UNIT, "in which it is given; a plain number if absent")
-                .optional("better", Scalars.choice("lower", "higher", "neither"), "which way is better");
+                .optional("better", Scalars.choice("lower", "higher", "neither"), "which way is better")
+                .optional("also", Scalars.choice("median"), "median: levels are summarised by it too, beside the mean");
     }
 
     private static Shape ofColumn() {

@@ -45,7 +45,7 @@ class SampleFindingsTest {
         // says.
         assertEquals(
                 List.of(
-                        "methods/thermal-soak.md:66:3 caveat ambient-extrapolated",
+                        "methods/thermal-soak.md:67:3 caveat ambient-extrapolated",
                         "studies/heat-spreader/runs/spreader-1.json:12:11 caveat censored",
                         "studies/heat-spreader/runs/spreader-and-fan-1.json:12:11 caveat censored"),
                 others);

@@ -70,7 +70,7 @@ public final class Methods {
     }
 
     public static Measurand measurand(String id, Reduction reduction, String unit) {
-        return new Measurand(id, id, reduction, Unit.of(unit), Better.NEITHER);
+        return new Measurand(id, id, reduction, Unit.of(unit), Better.NEITHER, false);
     }
 
     public static Measurand mean(String column, String unit) {

@@ -219,7 +219,7 @@ class FormatFieldsTest {
         }
         Map<String, List<Set<String>>> wanted = new TreeMap<>();
         for (JsonNode one : new MeasurandType().schema().get("oneOf")) {
-            Set<String> common = Set.of("title", "reduce", "unit", "better");
+            Set<String> common = Set.of("title", "reduce", "unit", "better", "also");
             Set<String> needed = texts(one.get("required"));
             Set<String> possible = new TreeSet<>();
             one.get("properties").fieldNames().forEachRemaining(possible::add);

@@ -92,6 +92,9 @@ final class EvidenceJson {
         number("confidence", s.interval().map(i -> LevelSummary.CONFIDENCE));
         number("typeA", s.estimate().map(Estimate::typeA));
         number("typeB", EvidenceTables.typeB(s));
+        number("median", s.median());
+        number("medianLow", s.medianInterval().map(Interval::low));
+        number("medianHigh", s.medianInterval().map(Interval::high));
         texts("runs", s.runs());
         json.writeEndObject();
     }

@@ -37,6 +37,9 @@ final class EvidenceTables {
                 "confidence",
                 "type-a",
                 "type-b",
+                "median",
+                "median-low",
+                "median-high",
                 "written",
                 "origin",
                 "runs",
@@ -50,6 +53,9 @@ final class EvidenceTables {
             csv.number(s.interval().map(Interval::low)).number(s.interval().map(Interval::high));
             csv.number(s.interval().map(i -> LevelSummary.CONFIDENCE));
             csv.number(s.estimate().map(Estimate::typeA)).number(typeB(s));
+            csv.number(s.median());
+            csv.number(s.medianInterval().map(Interval::low))
+                    .number(s.medianInterval().map(Interval::high));
             csv.text(LevelFigures.label(s)).text(answer.origin(answer.behind(s)));
             csv.text(String.join(" ", s.runs())).text(String.join(" ", answer.rules(s)));
             csv.end();

@@ -61,6 +61,12 @@ final class MethodNotes {
                             + " from the instruments’ limits of error, taken as rectangular (÷ √3). They are combined after"
                             + " the GUM (JCGM 100) with the degrees of freedom of Welch and Satterthwaite."));
         }
+        if (summaries.stream().anyMatch(s -> s.median().isPresent())) {
+            notes.add(note(
+                    "Median with its interval",
+                    "Between two of the values in their order, with a chance of at least 95 % whatever their law; exists from"
+                            + " six values."));
+        }
         if (summaries.stream().anyMatch(s -> s.mean().isPresent() && s.unit().kind() == UnitKind.LEVEL)) {
             notes.add(note(
                     "Mean of levels",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.compare.Verdict;
@@ -49,7 +50,11 @@ final class Tables {
                 unit.equals("1") ? "" : unit,
                 numeric ? statistic(levels) : "How often each word was given; judgements are counted, never averaged.",
                 numeric ? Quotable.CONFIDENCE : "",
-                levels.stream().map(s -> row(answer, s)).toList());
+                levels.stream()
+                        .flatMap(s -> Stream.concat(
+                                Stream.of(row(answer, s)),
+                                s.median().isPresent() ? Stream.of(median(answer, s)) : Stream.empty()))
+                        .toList());
     }
 
     private static String statistic(List<LevelSummary> levels) {
@@ -81,6 +86,25 @@ final class Tables {
                 standard(optional(EvidenceTables.typeB(s)), s),
                 answer.origin(answer.behind(s)),
                 answer.links(answer.behind(s)),
+                answer.caveats(s));
+    }
+
+    /** The median stands under the mean; no expanded uncertainty belongs to it, and no part of it is the instruments'. */
+    private static SummaryRow median(Answer answer, LevelSummary s) {
+        Written written = Written.of(s.median(), s.medianInterval(), s.unit().symbol());
+        return new SummaryRow(
+                Address.level(s.level(), answer.names().address(s.measurand())) + ".median",
+                answer.names().level(s.level()) + ", median",
+                Integer.toString(s.n()),
+                Counting.word(s.counts(), s.n()),
+                written.value(),
+                "",
+                written.low(),
+                written.high(),
+                "",
+                "",
+                answer.origin(answer.behind(s)),
+                List.of(),
                 answer.caveats(s));
     }
 

@@ -41,7 +41,8 @@ public final class LevelFigures {
             return value;
         }
         if (value.isEmpty()) {
-            return "not averaged: " + summary.censored() + " of " + summary.n() + " censored";
+            String bounds = summary.atMost() > 0 ? " are upper bounds" : " censored";
+            return "not averaged: " + Math.max(summary.censored(), summary.atMost()) + " of " + summary.n() + bounds;
         }
         Written written = of(summary);
         if (written.isAbsent()) {

@@ -31,6 +31,9 @@ class EvidenceJsonTest {
             "confidence",
             "typeA",
             "typeB",
+            "median",
+            "medianLow",
+            "medianHigh",
             "runs");
     private static final List<String> COMPARISON = List.of("id", "as", "measurand", "unit", "verdict", "caveats");
     private static final List<String> CONTRAST = List.of(
