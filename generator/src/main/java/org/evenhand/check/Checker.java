@@ -1,11 +1,11 @@
 package org.evenhand.check;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.StudyEvidence;
@@ -28,21 +28,19 @@ public final class Checker {
      * @param folder what was read, with the findings of reading
      * @param measured the values of all runs, with the findings of measuring
      * @param evidence of each study, by id
-     * @param formerSite a former publication to hold the figures against
+     * @param former the answer of a study as it was published before, to hold the figures against
      */
     public static CheckedFolder check(
             ResultsFolder folder,
             Measurements measured,
             SortedMap<String, StudyEvidence> evidence,
-            Optional<Path> formerSite) {
+            Function<Study, Optional<FormerAnswer>> former) {
         List<Finding> all = new ArrayList<>(folder.findings());
         all.addAll(measured.findings());
         all.addAll(ProseChecks.ofFrontPage(folder));
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
-            CheckedStudy checked = check(
-                    new StudyView(folder, study, measured, formerSite.flatMap(site -> FormerAnswer.of(site, id))),
-                    measured);
+            CheckedStudy checked = check(new StudyView(folder, study, measured, former.apply(study.study())), measured);
             studies.put(id, checked);
             all.addAll(checked.findings());
         });

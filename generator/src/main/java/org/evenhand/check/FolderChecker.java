@@ -6,7 +6,9 @@ import org.evenhand.check.rule.ReadingRules;
 import org.evenhand.compare.Comparer;
 import org.evenhand.measure.Measurements;
 import org.evenhand.model.ResultsFolder;
+import org.evenhand.model.Study;
 import org.evenhand.read.FolderReader;
+import org.evenhand.read.FormerAnswer;
 
 /** The way from files to findings: read, measure, compare, check. */
 public final class FolderChecker {
@@ -25,6 +27,17 @@ public final class FolderChecker {
                 .flatMap(rule -> rule.check(read, root).stream())
                 .toList());
         Measurements measured = Measurements.measure(folder, root);
-        return Checker.check(folder, measured, Comparer.compare(folder, measured), formerSite);
+        return Checker.check(
+                folder, measured, Comparer.compare(folder, measured), study -> former(study, folder, root, formerSite));
+    }
+
+    /** What was sealed of the present version; else what a former site says. */
+    private static Optional<FormerAnswer> former(
+            Study study, ResultsFolder folder, Path root, Optional<Path> formerSite) {
+        return folder.seals(study.id()).stream()
+                .filter(seal -> seal.version() == study.version())
+                .findFirst()
+                .flatMap(seal -> FormerAnswer.of(root, seal))
+                .or(() -> formerSite.flatMap(site -> FormerAnswer.of(site, study.id())));
     }
 }

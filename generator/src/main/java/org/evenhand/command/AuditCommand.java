@@ -14,6 +14,7 @@ import org.evenhand.command.audit.Digests;
 import org.evenhand.command.audit.FigureChanges;
 import org.evenhand.command.audit.Integrity;
 import org.evenhand.command.audit.PageLinks;
+import org.evenhand.command.audit.SealAudit;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
 import org.evenhand.site.Manifest;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description =
                 "Proves a site complete and unaltered: every file against the manifest, no stranger among them, every link"
-                        + " within it. Ends with 1 if anything differs.",
+                        + " within it, every sealed version against its seal. Ends with 1 if anything differs.",
         footer = {"", "Example: evenhand audit site-out --from sample-results"})
 final class AuditCommand implements Callable<Integer> {
 
@@ -71,11 +72,16 @@ final class AuditCommand implements Callable<Integer> {
         Manifest manifest = manifest(site);
         SortedSet<Difference> wrong = Integrity.differences(site, manifest);
         wrong.addAll(PageLinks.differences(site, manifest));
+        wrong.addAll(SealAudit.differences(site));
         wrong.forEach(streams.out()::println);
         int count = wrong.size();
         streams.err()
                 .println(manifest.digests().size() + " files in the manifest, "
                         + counted(count, "thing differs", "things differ"));
+        int seals = SealAudit.count(site);
+        if (seals > 0) {
+            streams.err().println(counted(seals, "sealed version", "sealed versions") + " held against the seals");
+        }
         if (folder.isPresent()) {
             SortedSet<Difference> made = made(folder.get()).from(manifest);
             made.forEach(streams.out()::println);
@@ -95,6 +101,9 @@ final class AuditCommand implements Callable<Integer> {
             streams.err()
                     .println("against the former site " + counted(changes.size(), "entry is", "entries are")
                             + " not the same");
+            SortedSet<Difference> lost = SealAudit.lost(site, former.get());
+            lost.forEach(streams.out()::println);
+            count += lost.size();
         }
         return count == 0 ? 0 : 1;
     }
@@ -113,7 +122,7 @@ final class AuditCommand implements Callable<Integer> {
         }
         Digests digests = new Digests();
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        Pages.build(checked, folder, used, Version.current(), digests);
+        Pages.build(checked, folder, used, Version.current(), Optional.of(site), digests);
         PublishCommand.keepFormerFigures(checked, site, digests);
         return digests;
     }

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             PublishCommand.class,
             AuditCommand.class,
+            SealCommand.class,
             ExplainCommand.class
         })
 final class EvenhandCommand implements Runnable {
@@ -33,6 +34,6 @@ final class EvenhandCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "say what to do: start, plan, take-in, check, publish, audit or explain");
+                spec.commandLine(), "say what to do: start, plan, take-in, check, publish, audit, seal or explain");
     }
 }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param studies by id, those that could be read
  * @param broken studies that could not be read, in whole or in part
  * @param brokenRuns the runs of those that could be read themselves, so that their logs are looked at all the same
+ * @param seals sealed versions of answers by study, the oldest first; the study itself may be gone
  * @param findings what was wrong with the files, sorted
  */
 public record ResultsFolder(
@@ -27,6 +28,7 @@ public record ResultsFolder(
         SortedMap<String, Study> studies,
         SortedSet<String> broken,
         List<Run> brokenRuns,
+        SortedMap<String, List<Seal>> seals,
         List<Finding> findings) {
 
     public ResultsFolder {
@@ -36,7 +38,13 @@ public record ResultsFolder(
         studies = Collections.unmodifiableSortedMap(studies);
         broken = Collections.unmodifiableSortedSet(broken);
         brokenRuns = List.copyOf(brokenRuns);
+        seals = Collections.unmodifiableSortedMap(seals);
         findings = List.copyOf(findings);
+    }
+
+    /** The sealed versions of a study's answer, the oldest first. */
+    public List<Seal> seals(String study) {
+        return seals.getOrDefault(study, List.of());
     }
 
     /** The same folder with further findings, all sorted. */
@@ -45,6 +53,6 @@ public record ResultsFolder(
                 .sorted()
                 .distinct()
                 .toList();
-        return new ResultsFolder(publication, items, instruments, methods, studies, broken, brokenRuns, all);
+        return new ResultsFolder(publication, items, instruments, methods, studies, broken, brokenRuns, seals, all);
     }
 }

@@ -27,7 +27,8 @@ import org.evenhand.quantity.Quantity;
  * @param outcome how it ended
  * @param why it did not complete
  * @param origin whose figures these are
- * @param circumstances probe, altitude, orientation, background, distance, rested, idle-basis: what was noted, by name
+ * @param circumstances probe, altitude, orientation, background, distance, rested, idle-basis, done-by: what was noted, by
+ *     name
  * @param deviations from the method
  * @param waivers for this run
  * @param pictures of it
@@ -73,6 +74,11 @@ public record Run(
             case "specimen" -> specimen;
             default -> Optional.ofNullable(settings.get(factor));
         };
+    }
+
+    /** Who did it, where that is not the authors of the study. */
+    public Optional<String> doneBy() {
+        return Optional.ofNullable(circumstances.get("done-by"));
     }
 
     /** Whether its values count in a summary. */

@@ -26,6 +26,7 @@ import org.evenhand.quantity.Quantity;
  * @param status where it stands
  * @param supersededBy the study that replaces it
  * @param why it was withdrawn
+ * @param statusOn when it was superseded or withdrawn
  * @param revisions in the order written
  * @param authors who answer for it
  * @param caveats the author's own, in Markdown
@@ -53,6 +54,7 @@ public record Study(
         Status status,
         Optional<String> supersededBy,
         Optional<String> why,
+        Optional<LocalDate> statusOn,
         List<Revision> revisions,
         List<String> authors,
         List<String> caveats,
@@ -98,5 +100,10 @@ public record Study(
         waivers = List.copyOf(waivers);
         pictures = List.copyOf(pictures);
         runs = List.copyOf(runs);
+    }
+
+    /** The version of its answer: each revision makes a new one. */
+    public int version() {
+        return 1 + revisions.size();
     }
 }

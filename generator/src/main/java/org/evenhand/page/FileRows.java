@@ -58,7 +58,8 @@ public final class FileRows {
         return raw.sha256().isPresent() ? raw.sha256().get() : sha256(root.resolve(raw.file()));
     }
 
-    static String sha256(byte[] bytes) {
+    /** The digest of some bytes, in hexadecimal. */
+    public static String sha256(byte[] bytes) {
         return HexFormat.of().formatHex(sha256().digest(bytes));
     }
 

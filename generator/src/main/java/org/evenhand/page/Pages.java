@@ -2,11 +2,13 @@ package org.evenhand.page;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Publication;
 import org.evenhand.model.Study;
 import org.evenhand.page.answer.AnswerPages;
+import org.evenhand.page.kept.KeptPages;
 import org.evenhand.page.overview.CaveatPages;
 import org.evenhand.page.overview.ChangePages;
 import org.evenhand.page.overview.Crate;
@@ -38,6 +40,23 @@ public final class Pages {
      * @throws IllegalArgumentException if the folder does not say who publishes
      */
     public static void build(CheckedFolder checked, Path root, Templates templates, String generator, PageSink sink) {
+        build(checked, root, templates, generator, Optional.empty(), sink);
+    }
+
+    /**
+     * The same in the place of a former site: its sealed versions stay, and each of its pages whose subject is gone gives
+     * way to one that says so.
+     *
+     * @param former a site with its manifest
+     * @throws java.io.UncheckedIOException if the former site cannot be read
+     */
+    public static void build(
+            CheckedFolder checked,
+            Path root,
+            Templates templates,
+            String generator,
+            Optional<Path> former,
+            PageSink sink) {
         Publication publication = checked.folder()
                 .publication()
                 .orElseThrow(() -> new IllegalArgumentException("nothing can be published without a publication"));
@@ -68,7 +87,11 @@ public final class Pages {
         ChangePages.build(context, history, made);
         Feed.build(context, history, made);
         Headers.build(made);
+        KeptPages kept = new KeptPages(context, made);
+        kept.ofFolder();
+        former.ifPresent(site -> kept.ofFormer(site, made.files().keySet()));
         Sitemap.build(context, directory, history, made, made);
         Crate.build(context, directory, history, made, made);
+        kept.gone(made.files().keySet());
     }
 }

@@ -95,7 +95,16 @@ public final class FolderReader {
                 .filter(s -> broken.contains(s.id()))
                 .flatMap(s -> s.runs().stream())
                 .toList();
-        return new ResultsFolder(publication, items, instruments, methods, linked, broken, brokenRuns, sorted());
+        return new ResultsFolder(
+                publication,
+                items,
+                instruments,
+                methods,
+                linked,
+                broken,
+                brokenRuns,
+                Seals.of(root.resolve(Seals.FOLDER)),
+                sorted());
     }
 
     private ResultsFolder nothing(String message, String remedy) {
@@ -108,6 +117,7 @@ public final class FolderReader {
                 new TreeMap<>(),
                 new TreeSet<>(),
                 List.of(),
+                new TreeMap<>(),
                 sorted());
     }
 

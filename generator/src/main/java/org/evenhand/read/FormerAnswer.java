@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.evenhand.model.Seal;
 
 /**
  * An answer as a former publication gave it, read back from the site.
@@ -63,6 +64,19 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
             return damaged ? Optional.of(UNREADABLE) : Optional.empty();
         }
         return Optional.of(read(site, folder.get()).orElse(UNREADABLE));
+    }
+
+    /**
+     * Reads an answer as it was sealed.
+     *
+     * @param root of the results folder
+     * @return nothing if the seal is not whole; {@link #UNREADABLE} if this program cannot read it any more
+     */
+    public static Optional<FormerAnswer> of(Path root, Seal seal) {
+        String folder = seal.folder().substring(0, seal.folder().length() - 1);
+        return seal.isWhole()
+                ? Optional.of(read(root.resolve(Seals.FOLDER), folder).orElse(UNREADABLE))
+                : Optional.empty();
     }
 
     public boolean isReadable() {

@@ -49,6 +49,7 @@ final class RunFile {
                 "idle-basis",
                 Scalars.choice("gross", "net"),
                 "whether power and energy are as read, or what the item takes when idle was taken off");
+        put("done-by", Scalars.TEXT, "who did the run, where that is somebody else than the study's authors");
         put("notes", Scalars.TEXT, "anything else");
     }
 

@@ -83,6 +83,7 @@ final class StudyFile {
                     "where the answer stands")
             .optional("by", Scalars.ID_TEXT, "the study that supersedes it")
             .optional("why", Scalars.TEXT, "why it was withdrawn")
+            .optional("on", Scalars.DATE, "when it was superseded or withdrawn")
             .optional("revisions", Shape.listOf(REVISION), "what changed since it was first answered")
             .optional("authors", Shape.listOf(Scalars.TEXT), "who answers for it")
             .optional("caveats", Shape.listOf(Scalars.TEXT), "the author's own, in Markdown")
@@ -160,6 +161,7 @@ final class StudyFile {
                 Status.valueOf(f.text("status").toUpperCase(Locale.ROOT)),
                 f.optionalText("by"),
                 f.optionalText("why"),
+                f.optionalDate("on"),
                 revisions(f),
                 f.texts("authors"),
                 f.texts("caveats"),

@@ -2,15 +2,14 @@ package org.evenhand.site;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
 import java.util.HexFormat;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.evenhand.read.DigestList;
 
 /**
  * Every file of a site with its SHA-256, in the form that the usual tools check: digest, two spaces, path.
@@ -21,8 +20,6 @@ public record Manifest(SortedMap<String, String> digests) {
 
     /** Its name at the root of a site. */
     public static final String FILE = "manifest-sha256.txt";
-
-    private static final int DIGEST_LENGTH = 64;
 
     public Manifest {
         digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -47,15 +44,7 @@ public record Manifest(SortedMap<String, String> digests) {
      * @throws IOException if it cannot be read or is none
      */
     public static Manifest of(Path site) throws IOException {
-        SortedMap<String, String> digests = new TreeMap<>();
-        for (String line : Files.readAllLines(site.resolve(FILE), StandardCharsets.UTF_8)) {
-            boolean wellFormed = line.length() > DIGEST_LENGTH + 2 && line.startsWith("  ", DIGEST_LENGTH);
-            if (!wellFormed) {
-                throw new IOException(FILE + " holds a line that is none of a manifest: " + line);
-            }
-            digests.put(line.substring(DIGEST_LENGTH + 2), line.substring(0, DIGEST_LENGTH));
-        }
-        return new Manifest(digests);
+        return new Manifest(DigestList.read(site.resolve(FILE)));
     }
 
     /** How a manifest names a file of a site. */
@@ -64,10 +53,6 @@ public record Manifest(SortedMap<String, String> digests) {
     }
 
     byte[] bytes() {
-        StringBuilder text = new StringBuilder();
-        for (Map.Entry<String, String> entry : digests.entrySet()) {
-            text.append(entry.getValue()).append("  ").append(entry.getKey()).append('\n');
-        }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return DigestList.write(digests).getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -95,6 +95,7 @@ class MeasurementsTest {
                 Status.DRAFT,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -112,6 +113,7 @@ class MeasurementsTest {
                 new TreeMap<>(Map.of("study", study)),
                 new TreeSet<>(),
                 List.of(),
+                new TreeMap<>(),
                 List.of());
     }
 

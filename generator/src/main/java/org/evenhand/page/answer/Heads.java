@@ -18,6 +18,7 @@ import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Entry;
 import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.Link;
+import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
 
 /** The block at the head of a report. */
@@ -33,6 +34,7 @@ final class Heads {
         tested(answer).ifPresent(t -> entries.add(Entry.of("Tested", t)));
         study.answered().ifPresent(d -> entries.add(Entry.of("Answered", d.toString())));
         amended(study).ifPresent(entries::add);
+        sealed(answer).ifPresent(entries::add);
         together("Test items", answer.items().stream().map(i -> item(answer, i)).toList())
                 .ifPresent(entries::add);
         together("Test methods", answer.methods().stream().map(Heads::method).toList())
@@ -53,15 +55,14 @@ final class Heads {
             entries.add(Entry.of(
                     study.answered().isPresent() ? "Answered by" : "Asked by", String.join(", ", study.authors())));
         }
+        contributed(answer).ifPresent(entries::add);
         answer.context().publication().contact().ifPresent(c -> entries.add(Entry.of("Report an error to", c)));
         return new HeadBlock(KIND, study.id(), version(study), status, entries);
     }
 
     /** Each revision is a version; before any, there is none until it is answered. */
     static String version(Study study) {
-        return study.answered().isEmpty() && study.revisions().isEmpty()
-                ? ""
-                : Integer.toString(1 + study.revisions().size());
+        return study.answered().isEmpty() && study.revisions().isEmpty() ? "" : Integer.toString(study.version());
     }
 
     /** First and last day of the runs. */
@@ -88,6 +89,24 @@ final class Heads {
         return Optional.of(Entry.of(
                 "Amended",
                 Link.here(revisions.get(revisions.size() - 1).on().toString(), Address.revision(revisions.size()))));
+    }
+
+    /** Credit for runs that somebody else did. */
+    private static Optional<Entry> contributed(Answer answer) {
+        TreeMap<String, Integer> runs = new TreeMap<>();
+        answer.evidence().runs().forEach(r -> r.run().doneBy().ifPresent(name -> runs.merge(name, 1, Integer::sum)));
+        String names = runs.entrySet().stream()
+                .map(e -> e.getKey() + " (" + Counting.of(e.getValue(), "run") + ")")
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? Optional.empty() : Optional.of(Entry.of("Runs contributed by", names));
+    }
+
+    /** What was sealed: an address for each version, at which it stays as it was. */
+    private static Optional<Entry> sealed(Answer answer) {
+        List<Link> versions = answer.folder().seals(answer.study().id()).stream()
+                .map(seal -> Link.to("Version " + seal.version(), seal.page()))
+                .toList();
+        return versions.isEmpty() ? Optional.empty() : Optional.of(new Entry("Sealed", versions, ""));
     }
 
     /** One entry for what there may be several of; each note then says which it is of. */

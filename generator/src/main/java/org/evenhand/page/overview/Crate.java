@@ -119,6 +119,10 @@ public final class Crate {
         String page = Address.run(run.study(), run.id());
         Map<String, Object> entity = entity(folder(page), "Dataset", "name", "Run " + run.id() + " of " + run.study());
         run.started().ifPresent(at -> entity.put("dateCreated", at.toInstant().toString()));
+        run.doneBy().ifPresent(name -> {
+            people.add(name);
+            entity.put("author", id(person(name)));
+        });
         graph.add(entity);
         entity.put("hasPart", files(page));
         return folder(page);

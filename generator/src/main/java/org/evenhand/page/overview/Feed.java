@@ -56,7 +56,7 @@ public final class Feed {
         String address = address(event.address(), context);
         feed.append("  <entry>\n");
         // An id is never used twice, and a page's own address may once name the page in another feed.
-        feed.append(Xml.element("    ", "id", event.number() == 0 ? address + "#answer" : address));
+        feed.append(Xml.element("    ", "id", address + event.tail()));
         feed.append(Xml.element("    ", "title", study.question()));
         feed.append(Xml.element("    ", "updated", event.on() + MIDNIGHT));
         feed.append(link("    ", "alternate", address));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Revision;
+import org.evenhand.model.Seal;
 import org.evenhand.model.Status;
 import org.evenhand.model.Study;
 import org.evenhand.page.Sentence;
@@ -29,18 +30,14 @@ public record History(List<Event> events) {
      *
      * @param on when
      * @param study whose answer
-     * @param number of the revision, from one; zero for the first publication
+     * @param number in the order in which things happened to this answer, from zero
+     * @param address where it is told, from the site's root
+     * @param tail what makes an id of the address, to be added to it; empty where the address is one by itself
      * @param what happened, in a sentence
      * @param why, in a sentence; empty for a first publication
      */
-    public record Event(LocalDate on, CheckedStudy study, int number, String what, String why) {
-
-        /** Where it is told, from the site's root. */
-        public String address() {
-            String answer = Address.answer(study.evidence().study().id());
-            return number == 0 ? answer : answer + "#" + Address.revision(number);
-        }
-    }
+    public record Event(
+            LocalDate on, CheckedStudy study, int number, String address, String tail, String what, String why) {}
 
     public History {
         events = List.copyOf(events);
@@ -48,23 +45,78 @@ public record History(List<Event> events) {
 
     public static History of(CheckedFolder checked) {
         List<Event> events = new ArrayList<>();
-        checked.studies().values().forEach(study -> add(study, events));
+        checked.studies().values().forEach(study -> add(study, checked, events));
         events.sort(NEWEST_FIRST);
         return new History(events);
     }
 
-    private static void add(CheckedStudy checked, List<Event> events) {
+    private static void add(CheckedStudy checked, CheckedFolder folder, List<Event> events) {
         Study study = checked.evidence().study();
+        String answer = Address.answer(study.id());
         boolean published = study.status() != Status.WANTED && study.status() != Status.DRAFT;
-        study.answered().filter(on -> published).ifPresent(on -> {
+        int happened = 0;
+        if (published && study.answered().isPresent()) {
             String what =
                     checked.isWithheld() ? "Answered, and withheld because of what was found." : "First published.";
-            events.add(new Event(on, checked, 0, what, ""));
-        });
+            events.add(new Event(study.answered().get(), checked, happened++, answer, "#answer", what, ""));
+            happened = addSeal(1, study.answered(), checked, folder, happened, events);
+        }
         int number = 0;
         for (Revision revision : oldestFirst(study)) {
+            number++;
             events.add(new Event(
-                    revision.on(), checked, ++number, Sentence.of(revision.what()), Sentence.of(revision.why())));
+                    revision.on(),
+                    checked,
+                    happened++,
+                    answer + "#" + Address.revision(number),
+                    "",
+                    Sentence.of(revision.what()),
+                    Sentence.of(revision.why())));
+            happened = addSeal(1 + number, Optional.of(revision.on()), checked, folder, happened, events);
+        }
+        addEnd(checked, folder, happened, events);
+    }
+
+    /** A version is told with the day it is of: when somebody sealed it does not matter to readers. */
+    private static int addSeal(
+            int version,
+            Optional<LocalDate> on,
+            CheckedStudy checked,
+            CheckedFolder folder,
+            int happened,
+            List<Event> events) {
+        Optional<Seal> seal = folder.folder().seals(checked.evidence().study().id()).stream()
+                .filter(s -> s.version() == version && s.isWhole())
+                .findFirst();
+        if (seal.isEmpty() || on.isEmpty()) {
+            return happened;
+        }
+        String what = "Version " + version + " was sealed: it stays at an address of its own.";
+        events.add(new Event(on.get(), checked, happened, seal.get().page(), "", what, ""));
+        return happened + 1;
+    }
+
+    /** Superseded or withdrawn. Without a day of its own it is told with the last thing that is known to have happened. */
+    private static void addEnd(CheckedStudy checked, CheckedFolder folder, int happened, List<Event> events) {
+        Study study = checked.evidence().study();
+        Optional<LocalDate> last = study.revisions().isEmpty()
+                ? study.answered()
+                : study.revisions().stream().map(Revision::on).max(Comparator.naturalOrder());
+        Optional<LocalDate> on = study.statusOn().or(() -> last);
+        String answer = Address.answer(study.id());
+        if (on.isPresent() && study.status() == Status.WITHDRAWN) {
+            String why = study.why().map(Sentence::of).orElse("");
+            events.add(new Event(
+                    on.get(), checked, happened, answer, "#withdrawn", "Withdrawn: the answer no longer stands.", why));
+        }
+        if (on.isPresent() && study.status() == Status.SUPERSEDED) {
+            String by = study.supersededBy()
+                    .map(id -> folder.studies().get(id))
+                    .map(other -> ", by “" + other.evidence().study().question() + "”")
+                    .orElse("");
+            String what = "Superseded" + by + ": a later report replaces this one.";
+            String why = study.why().map(Sentence::of).orElse("");
+            events.add(new Event(on.get(), checked, happened, answer, "#superseded", what, why));
         }
     }
 

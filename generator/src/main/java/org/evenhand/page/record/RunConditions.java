@@ -15,7 +15,12 @@ final class RunConditions {
         List<Entry> conditions = new ArrayList<>();
         run.settings().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value))));
         conditions.add(Entry.of("Ambient", run.ambient().map(Names::quantity).orElse("not stated")));
-        run.circumstances().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value))));
+        run.circumstances().forEach((name, value) -> {
+            boolean isCredit = name.equals("done-by"); // which stands in the head
+            if (!isCredit) {
+                conditions.add(Entry.of(Names.label(name), Names.value(value)));
+            }
+        });
         return conditions;
     }
 }

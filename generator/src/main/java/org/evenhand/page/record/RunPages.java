@@ -116,6 +116,7 @@ public final class RunPages {
                 List.of(MethodPages.link(method)),
                 "Version " + run.methodVersion().orElse(method.version())));
         run.started().ifPresent(time -> head.add(Entry.of("Started", Times.minute(time))));
+        run.doneBy().ifPresent(name -> head.add(Entry.of("Done by", name)));
         run.length().ifPresent(length -> head.add(Entry.of("Length", Names.quantity(length))));
         measured.log()
                 .ifPresent(log -> head.add(new Entry(

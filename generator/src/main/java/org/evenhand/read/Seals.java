@@ -1,0 +1,139 @@
+package org.evenhand.read;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.evenhand.model.Seal;
+
+/**
+ * Reads the sealed versions of answers: those of a results folder, where they lie below {@code sealed/}, or those of a
+ * site. Both have the same paths; on a site the pages have a banner.
+ */
+public final class Seals {
+
+    /** The folder of a results folder that holds what was sealed. */
+    public static final String FOLDER = "sealed";
+
+    private static final Pattern VERSION = Pattern.compile("[1-9][0-9]{0,5}");
+    private static final String ANSWERS = "answers";
+
+    private Seals() {}
+
+    /**
+     * All that was sealed.
+     *
+     * @param tree the sealed folder of a results folder, or a site
+     * @return by study, the oldest version first; nothing if nothing was sealed
+     */
+    public static SortedMap<String, List<Seal>> of(Path tree) {
+        SortedMap<String, List<Seal>> seals = new TreeMap<>();
+        for (String study : names(tree.resolve(ANSWERS))) {
+            List<Seal> versions = names(tree.resolve(ANSWERS).resolve(study).resolve("v")).stream()
+                    .filter(name -> VERSION.matcher(name).matches())
+                    .map(Integer::parseInt)
+                    .sorted()
+                    .map(version -> read(tree, study, version))
+                    .toList();
+            if (!versions.isEmpty() && Scalars.ID.matcher(study).matches()) {
+                seals.put(study, versions);
+            }
+        }
+        return seals;
+    }
+
+    private static List<String> names(Path folder) {
+        if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(p -> p.getFileName().toString())
+                    .filter(name -> !name.startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private static Seal read(Path tree, String study, int version) {
+        String folder = Seal.folder(study, version);
+        SortedMap<String, String> files;
+        try {
+            files = DigestList.read(tree.resolve(folder + Seal.LIST));
+        } catch (IOException e) {
+            return new Seal(
+                    study,
+                    version,
+                    "",
+                    Collections.emptySortedMap(),
+                    List.of(folder + Seal.LIST + " is missing or cannot be read"));
+        }
+        List<String> faults = new ArrayList<>();
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            boolean isOwn = file.getKey().startsWith(folder) || file.getKey().startsWith("assets/");
+            String fault = isOwn ? fault(tree, file.getKey(), file.getValue()) : " is none of this version";
+            if (!fault.isEmpty()) {
+                faults.add(file.getKey() + fault);
+            }
+        }
+        if (!files.containsKey(folder + "index.html")) {
+            faults.add(folder + "index.html is not among what was sealed");
+        }
+        return new Seal(study, version, question(tree, folder), files, faults);
+    }
+
+    private static String fault(Path tree, String path, String sha256) {
+        try {
+            Path file = tree.resolve(path);
+            if (!file.normalize().startsWith(tree.normalize())) {
+                return " lies elsewhere";
+            }
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+                return " is missing";
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            if (path.endsWith(".html")) {
+                bytes = SealedPage.withoutBanner(new String(bytes, StandardCharsets.UTF_8))
+                        .getBytes(StandardCharsets.UTF_8);
+            }
+            return sha256(bytes).equals(sha256)
+                    ? SealedContent.fault(path, new String(bytes, StandardCharsets.UTF_8))
+                    : " is not what was sealed";
+        } catch (IOException | InvalidPathException e) {
+            return " cannot be read";
+        }
+    }
+
+    /** A later version of the program may not understand the text any more, and the seal holds all the same. */
+    private static String question(Path tree, String folder) {
+        Optional<Document> text = Files.isRegularFile(tree.resolve(folder + FormerAnswer.TEXT))
+                ? Document.read(
+                        tree, folder + FormerAnswer.TEXT, StudyFile.SHAPE, (f, x) -> {}, Limits.DEFAULT, new Faults())
+                : Optional.empty();
+        return text.flatMap(t -> t.fields().optionalText("question")).orElse("");
+    }
+
+    /** The digest of some bytes, in hexadecimal. */
+    public static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}
