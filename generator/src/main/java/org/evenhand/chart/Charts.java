@@ -25,13 +25,37 @@ public final class Charts {
     }
 
     /**
-     * Draws a figure as PNG on white, in the colours of print.
+     * Draws a figure as a file of SVG that stands alone, on white with the margin of {@link #png}.
+     *
+     * @param width width of the drawing in CSS pixels, at least 280; the margins are added
+     * @throws IllegalArgumentException if the width is smaller
+     */
+    public static Chart file(Figure figure, Caption caption, int width) {
+        Layout layout = figure.layout();
+        int height = layout.height(checked(width));
+        int fullWidth = width + 2 * Png.MARGIN;
+        int fullHeight = height + 2 * Png.MARGIN;
+        SvgGraphics g = new SvgGraphics(caption.id());
+        new Sheet(g, fullWidth, fullHeight).shade(Ink.PAPER, 1, 0, 0, fullWidth, fullHeight);
+        g.translate(Png.MARGIN, Png.MARGIN);
+        layout.paint(new Sheet(g, width, height));
+        return new Chart(
+                g.document(caption, fullWidth, fullHeight),
+                caption.title(),
+                caption.description(),
+                fullWidth,
+                fullHeight);
+    }
+
+    /**
+     * Draws a figure as PNG on white, in the colours of print. Of more than 256 colours the rarer ones, such as come of
+     * smooth edges, are drawn in the nearest of the others.
      *
      * @param width width of the drawing in CSS pixels, at least 280, as for {@link #svg}; a white margin of 12 is added
      * @param scale pixels of the picture in one CSS pixel: 1 or 2 for a screen, 3 (288 dpi) for print
      * @throws IllegalArgumentException if the width is smaller, or the scale is not 1 to 4
      */
-    public static byte[] png(Figure figure, int width, int scale) {
+    public static Raster png(Figure figure, int width, int scale) {
         if (!(scale >= 1 && scale <= 4)) {
             throw new IllegalArgumentException("a picture has 1 to 4 pixels in a CSS pixel, not " + scale);
         }

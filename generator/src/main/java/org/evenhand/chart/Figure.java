@@ -9,7 +9,8 @@ public sealed interface Figure
                 SurvivalChart,
                 ScaleChart,
                 SoundChart,
-                ProportionChart {
+                ProportionChart,
+                Plate {
 
     /** Its arrangement; for this package alone. */
     Layout layout();

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 
 /**
- * Paints a layout as pixels and writes them as PNG: true colour, 8 bits, no filter.
+ * Paints a layout as pixels and writes them as PNG: a palette of at most 256 colours, 8 bits, no filter.
  *
  * <p>Source: W3C PNG Specification, third edition.
  */
@@ -18,12 +18,14 @@ final class Png {
     private static final double PX_PER_METRE = 96 / 0.0254;
 
     /** White around the drawing, in CSS pixels: a picture stands alone, without the margins of a page. */
-    private static final int MARGIN = 12;
+    static final int MARGIN = 12;
 
     private Png() {}
 
-    static byte[] of(Layout layout, int width, int scale) {
-        return encode(paint(layout, width, scale), (int) StrictMath.round(PX_PER_METRE * scale));
+    static Raster of(Layout layout, int width, int scale) {
+        BufferedImage image = paint(layout, width, scale);
+        byte[] png = encode(image, (int) StrictMath.round(PX_PER_METRE * scale));
+        return new Raster(png, image.getWidth(), image.getHeight());
     }
 
     static BufferedImage paint(Layout layout, int width, int scale) {
@@ -47,25 +49,20 @@ final class Png {
     static byte[] encode(BufferedImage image, int pxPerMetre) {
         int width = image.getWidth();
         int height = image.getHeight();
-        int row = 1 + 3 * width;
+        int[] pixels = image.getRGB(0, 0, width, height, null, 0, width);
+        Palette palette = Palette.of(pixels);
+        int row = 1 + width;
         byte[] raw = new byte[height * row];
         for (int y = 0; y < height; y++) {
-            int at = y * row;
             // The first byte of a row names its filter: 0, none.
-            at++;
-            for (int x = 0; x < width; x++) {
-                int rgb = image.getRGB(x, y);
-                raw[at++] = (byte) (rgb >> 16);
-                raw[at++] = (byte) (rgb >> 8);
-                raw[at++] = (byte) rgb;
-            }
+            palette.indices(pixels, y * width, width, raw, y * row + 1);
         }
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         png.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'});
         byte[] header = ByteBuffer.allocate(13)
                 .putInt(width)
                 .putInt(height)
-                .put(new byte[] {8, 2, 0, 0, 0})
+                .put(new byte[] {8, 3, 0, 0, 0})
                 .array();
         chunk(png, "IHDR", header);
         byte[] resolution = ByteBuffer.allocate(9)
@@ -74,7 +71,8 @@ final class Png {
                 .put((byte) 1)
                 .array();
         chunk(png, "pHYs", resolution);
-        chunk(png, "IDAT", FixedDeflate.zlib(raw, row));
+        chunk(png, "PLTE", palette.bytes());
+        chunk(png, "IDAT", Deflate.zlib(raw, row));
         chunk(png, "IEND", new byte[0]);
         return png.toByteArray();
     }

@@ -3,10 +3,12 @@ package org.evenhand.chart;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** The paper a chart is drawn on, and the few strokes of which all charts are made. */
 final class Sheet {
@@ -26,12 +28,25 @@ final class Sheet {
     private final Graphics2D g;
     private final int width;
     private final int height;
-    private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark> marks;
 
     Sheet(Graphics2D g, int width, int height) {
+        this(g, width, height, new ArrayList<>());
+    }
+
+    private Sheet(Graphics2D g, int width, int height, List<Mark> marks) {
         this.g = g;
         this.width = width;
         this.height = height;
+        this.marks = marks;
+    }
+
+    /** Paints on the part of this sheet from {@code topPx} down, as on a sheet of that height. */
+    void inset(double topPx, int heightPx, Consumer<Sheet> painter) {
+        AffineTransform page = g.getTransform();
+        g.translate(0, topPx);
+        painter.accept(new Sheet(g, width, heightPx, marks));
+        g.setTransform(page);
     }
 
     Graphics2D graphics() {

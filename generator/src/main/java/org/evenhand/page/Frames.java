@@ -6,6 +6,8 @@ import org.evenhand.model.Publication;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Frame;
 import org.evenhand.page.view.Link;
+import org.evenhand.page.view.Markup;
+import org.evenhand.page.view.Unfolding;
 
 /** Puts around each page what all pages of a publication share. */
 public final class Frames {
@@ -42,7 +44,9 @@ public final class Frames {
                 permanent(path),
                 publication.invented(),
                 generator,
-                path.equals(Address.INDEX) ? List.of() : above(trail));
+                path.equals(Address.INDEX) ? List.of() : above(trail),
+                Unfolding.plain(description),
+                Markup.NONE);
     }
 
     /** The absolute address of a page or file; folders stand for their index. */

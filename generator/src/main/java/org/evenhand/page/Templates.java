@@ -33,13 +33,15 @@ public final class Templates {
 
     /** Files that pages refer to, as paths from the site's root; the site copies each to that path. */
     public static final List<String> ASSETS = List.of(
+            "assets/copy.js",
             "assets/evenhand.css",
             "assets/fonts/archivo-OFL.txt",
             "assets/fonts/archivo-latin-ext.woff2",
             "assets/fonts/archivo-latin.woff2",
             "assets/fonts/stix-two-text-OFL.txt",
             "assets/fonts/stix-two-text-latin-ext.woff2",
-            "assets/fonts/stix-two-text-latin.woff2");
+            "assets/fonts/stix-two-text-latin.woff2",
+            "assets/tables.js");
 
     private final Configuration configuration;
     private final Optional<Path> overrides;

@@ -24,7 +24,26 @@ final class Samples {
         all.put("scale", scale());
         all.put("sound", sound());
         all.put("proportions", proportions());
+        all.put("plate", plate());
         return all;
+    }
+
+    static Plate plate() {
+        return new Plate(
+                Optional.of(sound()),
+                List.of(
+                        new Plate.Line(Plate.Style.TITLE, "Can the fan be heard at the microphone, and from how far?"),
+                        new Plate.Line(Plate.Style.FIGURE, "Sound level at 1 m, full speed: 37.6 dB"),
+                        new Plate.Line(
+                                Plate.Style.TEXT,
+                                "95 % interval 36.8 dB to 38.4 dB; n = 5 runs; Harrow 40 mm fan; ambient 21.1 °C to"
+                                        + " 22.4 °C; door shut, compressor off, microphone at the height of the table.")),
+                List.of(
+                        new Plate.Line(Plate.Style.CAVEAT, "Caveat: all runs were made on one specimen."),
+                        new Plate.Line(
+                                Plate.Style.SOURCE,
+                                "https://results.example.org/relay/answers/a-study-with-a-name-that-does-not-end/"
+                                        + "index.html#level.full-speed.sound-level-at-one-metre-from-the-grille")));
     }
 
     static LevelChart levels() {

@@ -23,6 +23,7 @@ import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.view.Notice;
+import org.evenhand.page.view.Picture;
 import org.evenhand.page.view.Quotation;
 import org.evenhand.page.view.Refusal;
 import org.evenhand.page.view.Reproduction;
@@ -30,6 +31,7 @@ import org.evenhand.page.view.Revision;
 import org.evenhand.page.view.RunTable;
 import org.evenhand.page.view.Setting;
 import org.evenhand.page.view.Snippet;
+import org.evenhand.page.view.TableFiles;
 
 /** The example's answer, and one that is still wanted. */
 final class ExampleAnswer {
@@ -87,6 +89,7 @@ final class ExampleAnswer {
                         ExampleChart.dots(),
                         "A dot is a run; the line across is the mean, its bar the 95" + NB + "% interval.",
                         Optional.of(Link.to("Figures as CSV", "answers/heat-spreader/runs.csv")),
+                        List.of(Link.to("SVG", "answers/heat-spreader/charts/settled-rise.svg")),
                         List.of(ONE_SPECIMEN))),
                 List.of(riseSummary(), throttleSummary()),
                 comparisons(),
@@ -209,8 +212,16 @@ final class ExampleAnswer {
                                 "Quillet 3 in a sealed box, spreader against none: settled rise −19.3 K (95 % interval −20.5 K to −18.1 K; n = 5 and 5 runs of one specimen).\n"
                                         + "Caveat: speaks for specimen A1 only.\n"
                                         + "https://results.example.org/relay/answers/heat-spreader/#comparison.spreader-rise",
-                                Optional.empty())))),
-                List.of());
+                                Optional.empty())),
+                        Optional.of(new Picture(
+                                "answers/heat-spreader/quotes/comparison.spreader-rise.png",
+                                1248,
+                                640,
+                                "Settled rise, spreader against none: −19.3 K",
+                                "")))),
+                List.of(),
+                List.of(new TableFiles(
+                        "comparisons", List.of(Link.to("CSV", "answers/heat-spreader/tables/comparisons.csv")))));
     }
 
     static List<Finding> findings() {
@@ -294,6 +305,7 @@ final class ExampleAnswer {
                 List.of(),
                 List.of(),
                 new Reproduction("evenhand publish . --to site-out", "Evenhand 0.1.0", List.of(), List.of()),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

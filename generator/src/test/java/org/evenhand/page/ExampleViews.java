@@ -39,6 +39,7 @@ import org.evenhand.page.view.RunColumn;
 import org.evenhand.page.view.RunPage;
 import org.evenhand.page.view.RunSource;
 import org.evenhand.page.view.RunValue;
+import org.evenhand.page.view.Unfolding;
 import org.evenhand.page.view.WithheldPage;
 
 /** Hand-written views of an invented publication: one of every page, with the awkward cases that pages must bear. */
@@ -75,7 +76,9 @@ final class ExampleViews {
                 "https://results.example.org/relay/" + path.replace("index.html", ""),
                 true,
                 "Evenhand 0.1.0",
-                List.of(trail));
+                List.of(trail),
+                Unfolding.plain("An invented report."),
+                Markup.NONE);
     }
 
     static Figure spreaderRise(Caveat... caveats) {
@@ -285,6 +288,7 @@ final class ExampleViews {
                         ExampleChart.dots(),
                         "",
                         Optional.of(Link.to("Log as CSV", "runs/heat-spreader/none-1/none-1.csv")),
+                        List.of(),
                         List.of())),
                 List.of(
                         new LogColumn(

@@ -121,8 +121,12 @@ class PagesTest {
         Element first = page.head().child(0);
         assertEquals("Content-Security-Policy", first.attr("http-equiv"), "the policy binds only what follows it");
         assertTrue(first.attr("content").startsWith("default-src 'none';"));
-        assertTrue(page.select("script, style, [style], iframe, object, embed, form, base")
-                .isEmpty());
+        assertTrue(
+                page.select("style, [style], iframe, object, embed, form, base").isEmpty());
+        for (Element script : page.select("script")) {
+            assertTrue(script.data().isEmpty(), "written into the page: " + script);
+            assertTrue(script.attr("src").matches("(\\.\\./)*assets/[a-z]+\\.js"), script::toString);
+        }
         for (Element each : page.getAllElements())
             each.attributes().forEach(a -> assertFalse(a.getKey().startsWith("on"), a.getKey()));
     }

@@ -12,7 +12,8 @@ public final class AnswerPages {
     private AnswerPages() {}
 
     /**
-     * Writes {@code answers/ID/index.html}, {@code evidence.json} and the CSV tables. A withheld study gets the page that
+     * Writes {@code answers/ID/index.html}, {@code evidence.json}, the CSV tables, and charts and quotations as pictures. A
+     * withheld study gets the page that
      * says why, and evidence that holds its findings only.
      */
     public static void build(CheckedStudy study, PageContext context, PageSink sink) {
@@ -21,7 +22,7 @@ public final class AnswerPages {
         files.byName().forEach((name, bytes) -> sink.put(answer.beside(name), bytes));
         byte[] page = study.isWithheld()
                 ? context.render("withheld", WithheldPages.of(answer))
-                : context.render("answer", AnswerViews.of(answer, files));
+                : context.render("answer", AnswerViews.of(answer, files, sink));
         sink.put(answer.page(), page);
     }
 

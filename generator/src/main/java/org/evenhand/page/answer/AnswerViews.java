@@ -9,14 +9,21 @@ import java.util.stream.Collectors;
 import org.evenhand.model.Hazard;
 import org.evenhand.model.Status;
 import org.evenhand.model.Study;
+import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.AnswerPage;
+import org.evenhand.page.view.Budget;
 import org.evenhand.page.view.Comparability;
 import org.evenhand.page.view.ComparisonTable;
+import org.evenhand.page.view.Condition;
+import org.evenhand.page.view.Figure;
 import org.evenhand.page.view.Frame;
 import org.evenhand.page.view.Markup;
+import org.evenhand.page.view.Quotation;
 import org.evenhand.page.view.Revision;
 import org.evenhand.page.view.RunTable;
+import org.evenhand.page.view.SummaryTable;
+import org.evenhand.page.view.Unfolding;
 import org.evenhand.page.words.Hazards;
 
 /** Puts an answer's page together. */
@@ -24,25 +31,42 @@ final class AnswerViews {
 
     private AnswerViews() {}
 
-    static AnswerPage of(Answer answer, EvidenceFiles files) {
+    /** @param sink takes what the page shows as pictures and tables of their own */
+    static AnswerPage of(Answer answer, EvidenceFiles files, PageSink sink) {
         Study study = answer.study();
         boolean figures = !answer.evidence().runs().isEmpty();
+        String description = description(answer);
+        List<Figure> leading = figures ? LeadingFigures.of(answer) : List.of();
+        List<DrawnChart> charts = figures ? ChartFigures.of(answer) : List.of();
+        List<SummaryTable> summaries = figures ? Tables.summaries(answer) : List.of();
+        ComparisonTable comparisons =
+                figures ? Tables.comparisons(answer) : new ComparisonTable(Quotable.CONFIDENCE, "", List.of());
+        RunTable runs = figures ? Runs.table(answer) : new RunTable(List.of(), List.of());
+        List<Budget> budgets = figures ? Budgets.of(answer) : List.of();
+        List<Condition> conditions = Conditions.of(answer);
+        List<Quotation> quotations = figures ? Quotations.of(answer, charts, sink) : List.of();
+        Unfolding unfolding = Unfoldings.of(answer, description, leading, quotations);
+        List<Grid> grids = new ArrayList<>(summaries.stream().map(Grids::of).toList());
+        grids.addAll(List.of(Grids.of(comparisons), Grids.of(runs), Grids.of(conditions)));
+        budgets.forEach(budget -> grids.add(Grids.of(budget)));
         return new AnswerPage(
-                frame(answer, description(answer)),
+                frame(answer, description).with(unfolding, AnswerData.of(answer, files, unfolding)),
                 Heads.of(answer, status(study)),
                 study.question(),
                 Limits.notices(answer),
                 study.shortAnswer()
                         .map(s -> answer.context().prose().phrase(s, answer.page(), Optional.of(answer.checked())))
                         .orElse(Markup.NONE),
-                figures ? LeadingFigures.of(answer) : List.of(),
-                figures ? ChartFigures.of(answer) : List.of(),
-                figures ? Tables.summaries(answer) : List.of(),
-                figures ? Tables.comparisons(answer) : new ComparisonTable(Quotable.CONFIDENCE, "", List.of()),
-                figures ? Runs.table(answer) : new RunTable(List.of(), List.of()),
+                leading,
+                charts.parallelStream()
+                        .map(chart -> chart.view(answer, ChartFiles.put(answer, chart, sink)))
+                        .toList(),
+                summaries,
+                comparisons,
+                runs,
                 figures ? Panels.of(answer) : new Comparability(List.of(), List.of(), List.of()),
-                figures ? Budgets.of(answer) : List.of(),
-                Conditions.of(answer),
+                budgets,
+                conditions,
                 hazards(answer).stream().map(Hazards::caution).toList(),
                 MethodNotes.of(answer),
                 answer.context().prose().flow(study.answer(), answer.page(), Optional.of(answer.checked())),
@@ -53,8 +77,9 @@ final class AnswerViews {
                 Reproductions.of(answer),
                 Reproductions.citations(answer),
                 files.rows(answer),
-                figures ? Quotations.of(answer) : List.of(),
-                List.of());
+                quotations,
+                List.of(),
+                GridFiles.put(answer, grids, sink));
     }
 
     static Frame frame(Answer answer, String description) {

@@ -4,32 +4,28 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.evenhand.chart.Figure;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.model.MeasurandId;
-import org.evenhand.page.Drawings;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
-import org.evenhand.page.view.ChartFigure;
-import org.evenhand.page.view.Link;
 
 /** The charts of a page: those of the comparisons first, since they carry the answer, then each measurand by level. */
 final class ChartFigures {
 
     private final Answer answer;
-    private final List<ChartFigure> figures = new ArrayList<>();
+    private final List<DrawnChart> charts = new ArrayList<>();
 
     private ChartFigures(Answer answer) {
         this.answer = answer;
     }
 
-    static List<ChartFigure> of(Answer answer) {
-        ChartFigures charts = new ChartFigures(answer);
-        charts.ofLevels();
-        charts.ofComparisons();
-        return charts.figures;
+    static List<DrawnChart> of(Answer answer) {
+        ChartFigures figures = new ChartFigures(answer);
+        figures.ofLevels();
+        figures.ofComparisons();
+        return figures.charts;
     }
 
     private void ofLevels() {
@@ -40,17 +36,22 @@ final class ChartFigures {
             if (levels.stream().noneMatch(s -> s.n() > 0) || isCounted(id)) {
                 continue;
             }
-            LevelCharts charts = new LevelCharts(answer, id, levels);
+            LevelCharts drawing = new LevelCharts(answer, id, levels);
             String title = answer.names().title(id);
             put(
-                    Address.slug(answer.names().address(id)),
+                    name(answer, id),
                     title + ", by " + answer.names().factor(),
-                    charts.description(),
-                    charts.figure(),
-                    charts.source(),
+                    drawing.description(),
+                    drawing.figure(),
+                    drawing.source(),
                     EvidenceFiles.RUNS,
                     levels.stream().map(answer::caveats).toList());
         }
+    }
+
+    /** The name of the chart of a measurand by level. */
+    static String name(Answer answer, MeasurandId id) {
+        return Address.slug(answer.names().address(id));
     }
 
     /** Failures are drawn as a rate with its bound; dots at nought would say that there are none. */
@@ -129,13 +130,7 @@ final class ChartFigures {
             String source,
             String data,
             List<List<Caveat>> caveats) {
-        figures.add(new ChartFigure(
-                Address.chart(name),
-                title,
-                Drawings.of(figure, ids(name), title, description),
-                source,
-                Optional.of(Link.to("Data (CSV)", answer.beside(data))),
-                once(caveats)));
+        charts.add(new DrawnChart(name, title, description, figure, source, data, once(caveats)));
     }
 
     /** The text alternative: what each comparison came to, with its uncertainty. */
@@ -157,18 +152,5 @@ final class ChartFigures {
     /** Each caveat once, in the order met. */
     private static List<Caveat> once(List<List<Caveat>> many) {
         return many.stream().flatMap(List::stream).distinct().toList();
-    }
-
-    /** Ids within drawings take ASCII letters, digits and hyphens. */
-    private static String ids(String name) {
-        StringBuilder id = new StringBuilder("chart-");
-        name.codePoints().forEach(c -> {
-            if (c < 128 && (Character.isLetterOrDigit(c) || c == '-')) {
-                id.appendCodePoint(c);
-            } else {
-                id.append('u').append(Integer.toHexString(c));
-            }
-        });
-        return id.toString();
     }
 }

@@ -3,6 +3,7 @@ package org.evenhand.page.answer;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.evenhand.page.words.Exact;
 
 /**
@@ -10,6 +11,8 @@ import org.evenhand.page.words.Exact;
  * apostrophe; a number is only ever written from a number, so that a negative one stays bare.
  */
 final class Csv {
+
+    private static final Pattern NUMBER = Pattern.compile("\u2212?\\d+(\\.\\d+)?");
 
     private final StringBuilder text = new StringBuilder();
     private boolean first = true;
@@ -47,14 +50,23 @@ final class Csv {
         return put(Integer.toString(value));
     }
 
+    /** A figure as the page writes it, as a bare number with an ASCII sign; anything else as text. */
+    Csv written(String cell) {
+        return NUMBER.matcher(cell).matches() ? put(cell.replace('\u2212', '-')) : text(cell);
+    }
+
     Csv end() {
         text.append('\n');
         first = true;
         return this;
     }
 
+    String text() {
+        return text.toString();
+    }
+
     byte[] bytes() {
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return text().getBytes(StandardCharsets.UTF_8);
     }
 
     private Csv put(String cell) {

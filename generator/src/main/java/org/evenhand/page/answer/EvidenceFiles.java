@@ -42,7 +42,7 @@ record EvidenceFiles(SortedMap<String, byte[]> byName) {
                 .toList();
     }
 
-    private static String what(String name) {
+    static String what(String name) {
         return switch (name) {
             case JSON -> "All evidence of this page, with its findings";
             case LEVELS -> "Figure of each level";

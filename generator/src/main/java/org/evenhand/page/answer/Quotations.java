@@ -3,9 +3,9 @@ package org.evenhand.page.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.evenhand.chart.Figure;
 import org.evenhand.compare.LevelSummary;
-import org.evenhand.model.Item;
+import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.view.Quotation;
@@ -16,16 +16,26 @@ final class Quotations {
 
     private Quotations() {}
 
-    static List<Quotation> of(Answer answer) {
-        List<Quotation> quotations = new ArrayList<>();
+    private record Piece(Quotable quotable, Optional<Figure> chart) {}
+
+    /**
+     * The quotations of a page; the picture of each is put.
+     *
+     * @param charts of the page
+     */
+    static List<Quotation> of(Answer answer, List<DrawnChart> charts, PageSink sink) {
+        List<Piece> pieces = new ArrayList<>();
         answer.evidence().comparisons().stream()
                 .filter(c -> !answer.behind(c).isEmpty() || !c.plan().of().isEmpty())
-                .forEach(c -> quotations.add(quotation(answer, Quotable.of(answer, c))));
+                .map(c -> new Piece(Quotable.of(answer, c), QuotedCharts.of(answer, c)))
+                .forEach(pieces::add);
         answer.evidence().summaries().stream()
                 .filter(s -> s.n() > 0)
-                .map((LevelSummary s) -> quotation(answer, Quotable.of(answer, s)))
-                .forEach(quotations::add);
-        return quotations;
+                .map((LevelSummary s) -> new Piece(Quotable.of(answer, s), QuotedCharts.of(s, charts, answer)))
+                .forEach(pieces::add);
+        return pieces.parallelStream()
+                .map(piece -> quotation(answer, piece, sink))
+                .toList();
     }
 
     /** The id of the quotation of a piece of evidence. */
@@ -33,75 +43,45 @@ final class Quotations {
         return "quote." + evidence;
     }
 
-    private static Quotation quotation(Answer answer, Quotable q) {
-        String link = answer.permalink(q.id());
-        String figure = q.claim();
-        String behind = behind(answer, q);
-        String caveat = q.caveat().isEmpty() ? "" : "Caveat: " + q.caveat();
-        String source = answer.context().publication().title() + ", "
-                + answer.context().publication().publisher();
-        String id = id(q.id());
+    private static Quotation quotation(Answer answer, Piece piece, PageSink sink) {
+        Quoted quoted = Quoted.of(answer, piece.quotable());
+        String id = id(quoted.id());
         return new Quotation(
                 id,
-                q.subject(),
-                Optional.of(Link.here("evidence", q.id())),
+                quoted.label(),
+                Optional.of(Link.here("evidence", quoted.id())),
                 List.of(
-                        snippet(
-                                id,
-                                "text",
-                                "Plain text",
-                                lines(q.about() + ": " + figure + behind, caveat, source + ": " + link)),
-                        snippet(
-                                id,
-                                "markdown",
-                                "Markdown",
-                                lines(
-                                        markdown(q.about()) + ": **" + markdown(figure) + "**" + markdown(behind),
-                                        markdown(caveat),
-                                        "[" + markdown(source) + "](" + link + ")")),
-                        snippet(
-                                id,
-                                "bbcode",
-                                "BBCode",
-                                lines(
-                                        bbcode(q.about()) + ": [b]" + bbcode(figure) + "[/b]" + bbcode(behind),
-                                        bbcode(caveat),
-                                        "[url=" + link + "]" + bbcode(source) + "[/url]")),
-                        snippet(id, "html", "HTML", html(q, figure, behind, caveat, source, link))));
-    }
-
-    /** " (95 % interval …; n = …; Quillet 3 encoder; ambient …). And the verdict". */
-    private static String behind(Answer answer, Quotable q) {
-        List<String> parts = new ArrayList<>();
-        if (!q.interval().isEmpty()) {
-            parts.add(q.interval());
-        }
-        parts.add(q.n());
-        String items = answer.items().stream().map(Item::name).collect(Collectors.joining(", "));
-        if (!items.isEmpty()) {
-            parts.add(items);
-        }
-        String ambient = Conditions.ambient(answer);
-        if (!ambient.isEmpty()) {
-            parts.add(ambient);
-        }
-        return " (" + String.join("; ", parts) + ")." + (q.further().isEmpty() ? "" : " " + q.further());
+                        snippet(id, "text", "Plain text", quoted.plain()),
+                        snippet(id, "markdown", "Markdown", markdown(quoted)),
+                        snippet(id, "bbcode", "BBCode", bbcode(quoted)),
+                        snippet(id, "html", "HTML", html(quoted))),
+                Optional.of(QuotationPicture.put(answer, quoted, piece.chart(), sink)));
     }
 
     private static Snippet snippet(String id, String form, String label, String text) {
         return new Snippet(id + "." + form, label, text, Optional.empty());
     }
 
-    private static String lines(String... lines) {
-        return List.of(lines).stream().filter(l -> !l.isEmpty()).collect(Collectors.joining("\n"));
+    private static String markdown(Quoted q) {
+        return Quoted.lines(
+                markdown(q.about()) + ": **" + markdown(q.claim()) + "**" + markdown(q.behind()),
+                markdown(q.caveat()),
+                "[" + markdown(q.source()) + "](" + q.link() + ")");
     }
 
-    private static String html(Quotable q, String figure, String behind, String caveat, String source, String link) {
-        return "<blockquote cite=\"" + escaped(link) + "\">\n<p>" + escaped(q.about()) + ": <strong>"
-                + escaped(figure)
-                + "</strong>" + escaped(behind) + "</p>\n"
-                + (caveat.isEmpty() ? "" : "<p>" + escaped(caveat) + "</p>\n") + "<p><a href=\"" + escaped(link) + "\">"
-                + escaped(source) + "</a></p>\n</blockquote>";
+    private static String bbcode(Quoted q) {
+        return Quoted.lines(
+                bbcode(q.about()) + ": [b]" + bbcode(q.claim()) + "[/b]" + bbcode(q.behind()),
+                bbcode(q.caveat()),
+                "[url=" + q.link() + "]" + bbcode(q.source()) + "[/url]");
+    }
+
+    private static String html(Quoted q) {
+        return "<blockquote cite=\"" + escaped(q.link()) + "\">\n<p>" + escaped(q.about()) + ": <strong>"
+                + escaped(q.claim())
+                + "</strong>" + escaped(q.behind()) + "</p>\n"
+                + (q.caveat().isEmpty() ? "" : "<p>" + escaped(q.caveat()) + "</p>\n") + "<p><a href=\""
+                + escaped(q.link()) + "\">" + escaped(q.source()) + "</a></p>\n</blockquote>";
     }
 
     private static String escaped(String text) {

@@ -20,6 +20,7 @@ import org.evenhand.model.Study;
 import org.evenhand.page.Directory;
 import org.evenhand.page.Href;
 import org.evenhand.page.Made;
+import org.evenhand.page.MediaTypes;
 import org.evenhand.page.PageContext;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;

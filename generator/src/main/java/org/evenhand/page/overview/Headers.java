@@ -12,8 +12,8 @@ import org.evenhand.page.PageSink;
 public final class Headers {
 
     /** As the pages' own; a test holds the templates to it. */
-    public static final String POLICY = "default-src 'none'; style-src 'self'; img-src 'self' data:; font-src 'self';"
-            + " base-uri 'none'; form-action 'none'";
+    public static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+            + " font-src 'self'; base-uri 'none'; form-action 'none'";
 
     private Headers() {}
 

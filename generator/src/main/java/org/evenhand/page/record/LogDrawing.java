@@ -68,7 +68,7 @@ final class LogDrawing {
                 shaded.spans(),
                 shaded.spans().isEmpty() ? "" : shaded.meaning());
         Markup chart = Drawings.of(figure, ID, title, description(shaded));
-        return new ChartFigure(Address.chart(ID), caption, chart, notes(shaded), data, List.of());
+        return new ChartFigure(Address.chart(ID), caption, chart, notes(shaded), data, List.of(), List.of());
     }
 
     /** The columns that the log has, in the method's order. */

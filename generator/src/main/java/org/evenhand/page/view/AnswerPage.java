@@ -30,6 +30,7 @@ import java.util.List;
  * @param downloads this page's data
  * @param quotations ready to paste, with interval, n and caveats
  * @param pictures of the test
+ * @param tables as files to take away
  */
 public record AnswerPage(
         Frame frame,
@@ -56,7 +57,8 @@ public record AnswerPage(
         List<Snippet> citations,
         List<FileRow> downloads,
         List<Quotation> quotations,
-        List<Picture> pictures) {
+        List<Picture> pictures,
+        List<TableFiles> tables) {
     public AnswerPage {
         notices = List.copyOf(notices);
         leading = List.copyOf(leading);
@@ -73,5 +75,6 @@ public record AnswerPage(
         downloads = List.copyOf(downloads);
         quotations = List.copyOf(quotations);
         pictures = List.copyOf(pictures);
+        tables = List.copyOf(tables);
     }
 }

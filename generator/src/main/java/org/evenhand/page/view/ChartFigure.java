@@ -12,11 +12,19 @@ import java.util.Optional;
  *     of the style sheet
  * @param source how to read it: what a dot is, what the line across it is; empty for none
  * @param data the figures behind it, as CSV
+ * @param pictures the same as files, with title, caveat and source
  * @param caveats of the figures shown
  */
 public record ChartFigure(
-        String id, String caption, Markup svg, String source, Optional<Link> data, List<Caveat> caveats) {
+        String id,
+        String caption,
+        Markup svg,
+        String source,
+        Optional<Link> data,
+        List<Link> pictures,
+        List<Caveat> caveats) {
     public ChartFigure {
+        pictures = List.copyOf(pictures);
         caveats = List.copyOf(caveats);
     }
 }

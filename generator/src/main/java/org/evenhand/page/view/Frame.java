@@ -17,6 +17,8 @@ import java.util.List;
  * @param invented whether the data are made up, which every page then says
  * @param generator name and version of the program
  * @param trail the pages above this one, outermost first; empty on the index
+ * @param unfolding what other sites show of it
+ * @param data the same for machines: JSON-LD, safe within a script element; empty for none
  */
 public record Frame(
         String root,
@@ -29,8 +31,28 @@ public record Frame(
         String permanent,
         boolean invented,
         String generator,
-        List<Link> trail) {
+        List<Link> trail,
+        Unfolding unfolding,
+        Markup data) {
     public Frame {
         trail = List.copyOf(trail);
+    }
+
+    /** The same page, with what other sites show of it and what it tells machines. */
+    public Frame with(Unfolding other, Markup told) {
+        return new Frame(
+                root,
+                language,
+                title,
+                description,
+                publication,
+                publisher,
+                licence,
+                permanent,
+                invented,
+                generator,
+                trail,
+                other,
+                told);
     }
 }

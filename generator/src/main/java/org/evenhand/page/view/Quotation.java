@@ -10,8 +10,10 @@ import java.util.Optional;
  * @param label what it quotes
  * @param evidence where that stands
  * @param forms plain text, Markdown and so on; none empty
+ * @param picture the chart with the same words
  */
-public record Quotation(String id, String label, Optional<Link> evidence, List<Snippet> forms) {
+public record Quotation(
+        String id, String label, Optional<Link> evidence, List<Snippet> forms, Optional<Picture> picture) {
     public Quotation {
         forms = List.copyOf(forms);
     }

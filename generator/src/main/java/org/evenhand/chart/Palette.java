@@ -1,0 +1,109 @@
+package org.evenhand.chart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The colours of a picture: all of them if they are at most 256, else the commonest of those that an eye tells apart.
+ * What is left over are shades of smooth edges.
+ */
+final class Palette {
+
+    private static final int MOST = 256;
+
+    /** Squared distance within which two shades of an edge look alike: some twelve steps of 256 in each of the three. */
+    private static final int ALIKE = 3 * 12 * 12;
+
+    private final int[] colours;
+    private final Map<Integer, Byte> indices = new HashMap<>();
+
+    private Palette(int[] colours) {
+        this.colours = colours;
+        for (int i = 0; i < colours.length; i++) {
+            indices.put(colours[i], (byte) i);
+        }
+    }
+
+    /** @param pixels as {@code 0xRRGGBB}; what stands above does not matter */
+    static Palette of(int[] pixels) {
+        List<Colour> all = count(pixels);
+        all.sort(Comparator.comparing((Colour c) -> -c.count()).thenComparing(Colour::rgb));
+        int alike = all.size() > MOST ? ALIKE : 0;
+        int[] chosen = new int[Math.min(MOST, all.size())];
+        int count = 0;
+        for (int i = 0; i < all.size() && count < chosen.length; i++) {
+            int rgb = all.get(i).rgb();
+            if (count == 0 || distance(rgb, chosen[nearest(rgb, chosen, count)]) > alike) {
+                chosen[count++] = rgb;
+            }
+        }
+        return new Palette(Arrays.stream(chosen, 0, count).sorted().toArray());
+    }
+
+    private record Colour(int rgb, int count) {}
+
+    private static List<Colour> count(int[] pixels) {
+        int[] sorted = new int[pixels.length];
+        for (int i = 0; i < pixels.length; i++) {
+            sorted[i] = pixels[i] & 0xFFFFFF;
+        }
+        Arrays.sort(sorted);
+        List<Colour> colours = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= sorted.length; i++) {
+            if (i == sorted.length || sorted[i] != sorted[from]) {
+                colours.add(new Colour(sorted[from], i - from));
+                from = i;
+            }
+        }
+        return colours;
+    }
+
+    /** Red, green and blue of each colour, one after the other. */
+    byte[] bytes() {
+        byte[] bytes = new byte[3 * colours.length];
+        for (int i = 0; i < colours.length; i++) {
+            bytes[3 * i] = (byte) (colours[i] >> 16);
+            bytes[3 * i + 1] = (byte) (colours[i] >> 8);
+            bytes[3 * i + 2] = (byte) colours[i];
+        }
+        return bytes;
+    }
+
+    /** Writes the index of each of {@code count} pixels from {@code from} on. */
+    void indices(int[] pixels, int from, int count, byte[] to, int at) {
+        int last = -1;
+        byte index = 0;
+        for (int i = 0; i < count; i++) {
+            int rgb = pixels[from + i] & 0xFFFFFF;
+            if (rgb != last) {
+                index = indices.computeIfAbsent(rgb, other -> (byte) nearest(other, colours, colours.length));
+                last = rgb;
+            }
+            to[at + i] = index;
+        }
+    }
+
+    /** Of equally near ones the first. */
+    private static int nearest(int rgb, int[] among, int count) {
+        int best = 0;
+        for (int i = 1; i < count; i++) {
+            if (distance(rgb, among[i]) < distance(rgb, among[best])) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /** The sum of squares over red, green and blue. */
+    private static int distance(int one, int other) {
+        int red = (one >> 16 & 255) - (other >> 16 & 255);
+        int green = (one >> 8 & 255) - (other >> 8 & 255);
+        int blue = (one & 255) - (other & 255);
+        return red * red + green * green + blue * blue;
+    }
+}

@@ -1,0 +1,21 @@
+package org.evenhand.page;
+
+import java.nio.file.Path;
+import org.evenhand.check.CheckedFolder;
+
+/** The surroundings in which pages are built, for tests of what stands on them. */
+public final class PageContexts {
+
+    private PageContexts() {}
+
+    public static PageContext of(CheckedFolder checked, Path folder) {
+        String generator = "Evenhand test";
+        return new PageContext(
+                checked,
+                folder,
+                Templates.bundled(),
+                generator,
+                new Frames(checked.folder().publication().orElseThrow(), generator),
+                new FolderProse(checked));
+    }
+}
