@@ -72,7 +72,8 @@ public final class Checker {
                 view.movedFigures());
     }
 
-    private static Finding waived(StudyView view, Finding finding) {
+    /** The finding, waived if the study or the run that it is about waives its rule. */
+    static Finding waived(StudyView view, Finding finding) {
         if (finding.outcome() != org.evenhand.model.Outcome.FOUND) {
             return finding;
         }

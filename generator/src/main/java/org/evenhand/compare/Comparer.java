@@ -45,13 +45,19 @@ public final class Comparer {
     public static SortedMap<String, StudyEvidence> compare(ResultsFolder folder, Measurements measured) {
         Comparer comparer = new Comparer(folder, measured);
         SortedMap<String, StudyEvidence> result = new TreeMap<>();
-        folder.studies().forEach((id, study) -> result.put(id, comparer.evidence(study)));
+        folder.studies()
+                .forEach((id, study) -> result.put(id, evidence(study, comparer.runs(study), folder.methods())));
         return result;
     }
 
-    private StudyEvidence evidence(Study study) {
-        List<LevelRun> runs = runs(study);
-        SortedMap<String, Method> methods = folder.methods();
+    /**
+     * The evidence of a study.
+     *
+     * @param study its plan
+     * @param runs that it looks at, in the order of their ids
+     * @param methods at least those of the study, by id
+     */
+    public static StudyEvidence evidence(Study study, List<LevelRun> runs, SortedMap<String, Method> methods) {
         Map<String, ComparisonResult> results = new LinkedHashMap<>();
         for (Comparison plan : study.comparisons()) {
             if (plan.kind() != Comparison.Kind.GEOMETRIC_MEAN) {

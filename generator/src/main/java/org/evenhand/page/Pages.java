@@ -8,6 +8,7 @@ import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Publication;
 import org.evenhand.model.Study;
 import org.evenhand.page.answer.AnswerPages;
+import org.evenhand.page.answer.ComparePages;
 import org.evenhand.page.kept.KeptPages;
 import org.evenhand.page.overview.CaveatPages;
 import org.evenhand.page.overview.ChangePages;
@@ -16,6 +17,7 @@ import org.evenhand.page.overview.Feed;
 import org.evenhand.page.overview.Headers;
 import org.evenhand.page.overview.History;
 import org.evenhand.page.overview.IndexPages;
+import org.evenhand.page.overview.SearchIndex;
 import org.evenhand.page.overview.Sitemap;
 import org.evenhand.page.record.InstrumentPages;
 import org.evenhand.page.record.ItemPages;
@@ -83,6 +85,8 @@ public final class Pages {
         }
         checked.folder().broken().forEach(study -> AnswerPages.buildBroken(study, context, made));
         IndexPages.build(context, directory, study -> AnswerPages.leading(study, context), made);
+        ComparePages.build(context, made);
+        SearchIndex.build(context, made);
         CaveatPages.build(context, directory, made);
         ChangePages.build(context, history, made);
         Feed.build(context, history, made);

@@ -33,8 +33,10 @@ public final class Templates {
 
     /** Files that pages refer to, as paths from the site's root; the site copies each to that path. */
     public static final List<String> ASSETS = List.of(
+            "assets/compare.js",
             "assets/copy.js",
             "assets/evenhand.css",
+            "assets/find.js",
             "assets/fonts/archivo-OFL.txt",
             "assets/fonts/archivo-latin-ext.woff2",
             "assets/fonts/archivo-latin.woff2",

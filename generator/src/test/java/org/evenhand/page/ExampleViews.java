@@ -15,6 +15,10 @@ import org.evenhand.page.view.CaveatsPage;
 import org.evenhand.page.view.Change;
 import org.evenhand.page.view.ChangesPage;
 import org.evenhand.page.view.ChartFigure;
+import org.evenhand.page.view.ComparePage;
+import org.evenhand.page.view.ComparedLevel;
+import org.evenhand.page.view.ComparedMeasurand;
+import org.evenhand.page.view.ComparedPair;
 import org.evenhand.page.view.Entry;
 import org.evenhand.page.view.ExplanationPart;
 import org.evenhand.page.view.Figure;
@@ -57,6 +61,7 @@ final class ExampleViews {
         sheets.put(Address.method("thermal-soak"), new Sheet("method", method()));
         sheets.put(Address.instrument("dc-meter-1"), new Sheet("instrument", instrument()));
         sheets.put(Address.run("heat-spreader", "none-1"), new Sheet("run", run()));
+        sheets.put(Address.COMPARE, new Sheet("compare", compare()));
         sheets.put(Address.CAVEATS, new Sheet("caveats", caveats()));
         sheets.put(Address.CHANGES, new Sheet("changes", changes()));
         return sheets;
@@ -328,6 +333,34 @@ final class ExampleViews {
                 "Log",
                 "88" + NB + "kB",
                 "60303ae22b998861bce3b28f33eec1be758a213c86c93c076dbe9f558c11c752"));
+    }
+
+    static ComparePage compare() {
+        Link answer = Link.to("Does the sealed relay box need a heat spreader?", Address.answer("heat-spreader"));
+        Caveat reason = Caveat.of(
+                "length-spread",
+                "The run none-1 lasted 45 min, the run long-1 12 h.",
+                Link.to("length-spread", Address.CAVEATS));
+        ComparedLevel none = new ComparedLevel(
+                "heat-spreader/none", answer, answer, "n = 1 run", "> 45", "", "", "", List.of(reason));
+        return new ComparePage(
+                frame(Address.COMPARE, "Compare"),
+                List.of(new ComparedMeasurand(
+                        "measurand.thermal-soak-rise",
+                        "Rise <b>above</b> ambient",
+                        "K",
+                        Link.to("Thermal soak", Address.method("thermal-soak")),
+                        List.of(none, none),
+                        "3",
+                        List.of(new ComparedPair(
+                                "heat-spreader/none",
+                                "heat-spreader/spreader",
+                                "none against spreader",
+                                "not-comparable",
+                                "",
+                                List.of(reason),
+                                List.of(),
+                                Optional.of(answer))))));
     }
 
     static CaveatsPage caveats() {

@@ -1,5 +1,7 @@
 package org.evenhand.page.answer;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.page.PageContext;
@@ -42,5 +44,28 @@ public final class AnswerPages {
             return Optional.empty();
         }
         return LeadingFigures.of(Answer.of(study, context)).stream().findFirst();
+    }
+
+    /** What each figure of a study says in a line, by its id on the page: as it is quoted, levels before comparisons. */
+    public static Map<String, String> figures(CheckedStudy study, PageContext context) {
+        Answer answer = Answer.of(study, context);
+        Map<String, String> lines = new LinkedHashMap<>();
+        // The page of a question without runs has no table of figures.
+        if (answer.evidence().runs().isEmpty()) {
+            return lines;
+        }
+        answer.evidence().summaries().stream()
+                .filter(s -> s.n() > 0)
+                .map(s -> Quotable.of(answer, s))
+                .forEach(q -> lines.put(q.id(), line(q)));
+        answer.evidence().comparisons().stream()
+                .map(c -> Quotable.of(answer, c))
+                .forEach(q -> lines.put(q.id(), line(q)));
+        return lines;
+    }
+
+    private static String line(Quotable of) {
+        return of.about() + ": " + of.claim() + (of.interval().isEmpty() ? "" : " (" + of.interval() + ")") + ", "
+                + of.n();
     }
 }

@@ -12,6 +12,7 @@ import java.util.Locale;
 public final class Address {
     public static final String INDEX = "index.html";
     public static final String CAVEATS = "caveats/index.html";
+    public static final String COMPARE = "compare/index.html";
     public static final String CHANGES = "changes/index.html";
 
     private Address() {}
