@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             TakeInCommand.class,
             CheckCommand.class,
+            PreviewCommand.class,
             PublishCommand.class,
             AuditCommand.class,
             SealCommand.class,
@@ -34,6 +35,7 @@ final class EvenhandCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "say what to do: start, plan, take-in, check, publish, audit, seal or explain");
+                spec.commandLine(),
+                "say what to do: start, plan, take-in, check, preview, publish, audit, seal or explain");
     }
 }

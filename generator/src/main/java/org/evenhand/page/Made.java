@@ -37,6 +37,11 @@ public final class Made implements PageSink {
         next.copy(path, source, sha256);
     }
 
+    @Override
+    public boolean wants(String page) {
+        return next.wants(page);
+    }
+
     private void keep(String path, File file) {
         if (files.putIfAbsent(path, file) != null) {
             throw new IllegalStateException("made twice: " + path);

@@ -26,4 +26,14 @@ public interface PageSink {
     default void copy(String path, Path source, String sha256) throws IOException {
         put(path, Files.readAllBytes(source));
     }
+
+    /**
+     * Whether a page is wanted, and what stands beside it. What is not need not be made: so whoever looks at one page does
+     * not wait for all.
+     *
+     * @param page its path
+     */
+    default boolean wants(String page) {
+        return true;
+    }
 }

@@ -2,7 +2,10 @@ package org.evenhand.page;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.function.UnaryOperator;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Publication;
@@ -68,34 +71,62 @@ public final class Pages {
         History history = History.of(checked);
         Made made = new Made(sink);
 
-        Templates.ASSETS.forEach(path -> made.put(path, templates.asset(path)));
-        directory.runs().parallelStream().forEach(run -> RunPages.build(run, context, directory, made));
-        checked.folder().items().values().forEach(item -> ItemPages.build(item, context, directory, made));
-        checked.folder().methods().values().forEach(method -> MethodPages.build(method, context, directory, made));
-        checked.folder()
-                .instruments()
-                .values()
+        Templates.ASSETS.stream().filter(made::wants).forEach(path -> made.put(path, templates.asset(path)));
+        directory.runs().parallelStream()
+                .filter(run ->
+                        made.wants(Address.run(run.run().study(), run.run().id())))
+                .forEach(run -> RunPages.build(run, context, directory, made));
+        wanted(checked.folder().items(), Address::item, made)
+                .forEach(item -> ItemPages.build(item, context, directory, made));
+        wanted(checked.folder().methods(), Address::method, made)
+                .forEach(method -> MethodPages.build(method, context, directory, made));
+        wanted(checked.folder().instruments(), Address::instrument, made)
                 .forEach(instrument -> InstrumentPages.build(instrument, context, directory, made));
-        for (CheckedStudy study : checked.studies().values()) {
+        for (CheckedStudy study : wanted(checked.studies(), Address::answer, made)) {
             AnswerPages.build(study, context, made);
             Study of = study.evidence().study();
             RawFile raw =
                     RawFile.behind(Address.answer(of.id()), of.places().file().file(), "Study, raw");
             RawCopies.put(root, List.of(raw), made);
         }
-        checked.folder().broken().forEach(study -> AnswerPages.buildBroken(study, context, made));
-        IndexPages.build(context, directory, study -> AnswerPages.leading(study, context), made);
-        ComparePages.build(context, made);
-        SearchIndex.build(context, made);
-        CaveatPages.build(context, directory, made);
-        ChangePages.build(context, history, made);
+        checked.folder().broken().stream()
+                .filter(study -> made.wants(Address.answer(study)))
+                .forEach(study -> AnswerPages.buildBroken(study, context, made));
+        if (made.wants(Address.INDEX)) {
+            IndexPages.build(context, directory, study -> AnswerPages.leading(study, context), made);
+        }
+        if (made.wants(Address.CAVEATS)) {
+            CaveatPages.build(context, directory, made);
+        }
+        if (made.wants(Address.CHANGES)) {
+            ChangePages.build(context, history, made);
+        }
+        if (made.wants(Address.COMPARE)) {
+            ComparePages.build(context, made);
+        }
+        if (made.wants(SearchIndex.PATH)) {
+            SearchIndex.build(context, made);
+        }
         Feed.build(context, history, made);
         Headers.build(made);
         KeptPages kept = new KeptPages(context, made);
         kept.ofFolder();
         former.ifPresent(site -> kept.ofFormer(site, made.files().keySet()));
-        Sitemap.build(context, directory, history, made, made);
-        Crate.build(context, directory, history, made, made);
-        kept.gone(made.files().keySet());
+        // These tell of all files, and are nothing without them.
+        if (made.wants(Sitemap.PATH)) {
+            Sitemap.build(context, directory, history, made, made);
+        }
+        if (made.wants(Crate.PATH)) {
+            Crate.build(context, directory, history, made, made);
+            kept.gone(made.files().keySet());
+        }
+    }
+
+    /** Those of some things whose pages are wanted, in their order. */
+    private static <T> List<T> wanted(SortedMap<String, T> byId, UnaryOperator<String> address, PageSink sink) {
+        return byId.entrySet().stream()
+                .filter(entry -> sink.wants(address.apply(entry.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 }

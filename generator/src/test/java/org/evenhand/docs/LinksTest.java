@@ -35,6 +35,7 @@ class LinksTest {
                 "docs/getting-started.md",
                 "docs/file-format.md",
                 "docs/units.md",
+                "docs/preview.md",
                 "docs/publishing.md"
             })
     void everyLinkLeadsSomewhere(String file) {

@@ -32,7 +32,7 @@ import org.evenhand.page.view.Link;
  */
 public final class Crate {
 
-    static final String PATH = "ro-crate-metadata.json";
+    public static final String PATH = "ro-crate-metadata.json";
 
     private static final String CONFORMS_TO = "https://w3id.org/ro/crate/1.2";
     private static final String PUBLISHER = "#publisher";

@@ -19,6 +19,8 @@ public final class Sitemap {
     /** What the protocol allows in one file. */
     private static final int MOST = 50_000;
 
+    public static final String PATH = "sitemap.xml";
+
     private Sitemap() {}
 
     /** @param made all pages there are */
@@ -36,7 +38,7 @@ public final class Sitemap {
                             .ifPresent(on -> map.append(Xml.element("    ", "lastmod", on.toString())));
                     map.append("  </url>\n");
                 });
-        sink.put("sitemap.xml", map.append("</urlset>\n").toString().getBytes(StandardCharsets.UTF_8));
+        sink.put(PATH, map.append("</urlset>\n").toString().getBytes(StandardCharsets.UTF_8));
     }
 
     /** When each page last changed, as far as the data tell. */
