@@ -23,10 +23,10 @@ public final class FolderChecker {
     /** The same, held against a former publication. */
     public static CheckedFolder check(Path root, Optional<Path> formerSite) {
         ResultsFolder read = FolderReader.read(root);
+        Measurements measured = Measurements.measure(read, root);
         ResultsFolder folder = read.with(ReadingRules.OF_FOLDER.stream()
-                .flatMap(rule -> rule.check(read, root).stream())
+                .flatMap(rule -> rule.check(read, measured, root).stream())
                 .toList());
-        Measurements measured = Measurements.measure(folder, root);
         return Checker.check(
                 folder, measured, Comparer.compare(folder, measured), study -> former(study, folder, root, formerSite));
     }

@@ -2,6 +2,7 @@ package org.evenhand.check;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.evenhand.measure.Measurements;
 import org.evenhand.model.Finding;
 import org.evenhand.model.ResultsFolder;
 
@@ -14,8 +15,9 @@ public interface FolderRule {
      * Looks at the whole folder.
      *
      * @param folder as it was read
+     * @param measured the values of its runs
      * @param root where it lies
      * @return what was found, in any order
      */
-    List<Finding> check(ResultsFolder folder, Path root);
+    List<Finding> check(ResultsFolder folder, Measurements measured, Path root);
 }

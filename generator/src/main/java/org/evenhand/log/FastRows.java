@@ -1,6 +1,10 @@
 package org.evenhand.log;
 
 import java.io.IOException;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Finds the fields of plain lines among the bytes themselves.
@@ -14,6 +18,12 @@ final class FastRows {
 
     private static final double[] POWERS = new double[23];
     private static final long EXACT = 1L << 53;
+
+    private static final VarHandle WORDS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final long ZEROS = 0x3030303030303030L;
+    private static final long LOW_BITS = 0x7f7f7f7f7f7f7f7fL;
+    private static final long HIGH_BITS = 0x8080808080808080L;
+    private static final long ABOVE_NINE = 0x7676767676767676L;
 
     private static final byte SKIP = 0;
     private static final byte NUMBER = 1;
@@ -34,8 +44,10 @@ final class FastRows {
     private byte[] bytes;
     private long line;
 
-    /** Whether a field was a plain number, and where it ended. */
-    private boolean plain;
+    /** The number that was read last. */
+    private double value;
+
+    private boolean onlyNumbers = true;
 
     FastRows(LineBuffer lines, RowAssembler rows, char separator, char decimal) {
         this.lines = lines;
@@ -75,8 +87,14 @@ final class FastRows {
         return line;
     }
 
+    /** Whether all that was read is plain numbers, and fields that are empty. */
+    boolean onlyNumbers() {
+        return onlyNumbers;
+    }
+
     /** One line; returns the index behind it, or -1 if it is not plain. */
     private int row(int start) {
+        byte[] bytes = this.bytes;
         int at = start;
         if (bytes[at] == '\n') {
             return at + 1; // a blank line
@@ -88,51 +106,60 @@ final class FastRows {
         int field = 0;
         while (true) {
             byte kind = field < kinds.length ? kinds[field] : SKIP;
-            int from = at;
-            plain = false;
-            if (kind == NUMBER) {
-                at = number(field, from, from - start + 1);
-            }
-            if (!plain) {
-                at = endOfField(from);
-                if (at < 0) {
+            int end = kind == TEXT ? at : number(bytes, at);
+            if (end > at) {
+                if (kind == NUMBER) {
+                    rows.number(field, value, line, at - start + 1, end - at);
+                }
+            } else {
+                end = endOfField(at);
+                if (end < 0) {
                     return -1;
                 }
+                if (end > at) {
+                    onlyNumbers = false;
+                }
                 if (kind != SKIP) {
-                    String text = new String(bytes, from, at - from, java.nio.charset.StandardCharsets.ISO_8859_1);
-                    rows.text(field, text, line, from - start + 1, at - from);
+                    String text = new String(bytes, at, end - at, StandardCharsets.ISO_8859_1);
+                    rows.text(field, text, line, at - start + 1, end - at);
                 }
             }
             field++;
-            byte c = bytes[at];
+            byte c = bytes[end];
             if (c == separator) {
-                at++;
+                at = end + 1;
             } else if (c == '\n') {
                 rows.end(field, line);
-                return at + 1;
-            } else if (bytes[at + 1] == '\n') {
+                return end + 1;
+            } else if (bytes[end + 1] == '\n') {
                 rows.end(field, line);
-                return at + 2;
+                return end + 2;
             } else {
                 return -1; // a bare carriage return
             }
         }
     }
 
-    /** Tries to read a plain number that fills the field; sets {@link #plain}. */
-    private int number(int field, int from, int column) {
+    /** Reads a plain number that fills a field into {@link #value}; returns where it ends, or where it began if it is none. */
+    private int number(byte[] bytes, int from) {
         int at = from;
         while (bytes[at] == ' ') {
             at++;
         }
-        boolean negative = bytes[at] == '-';
-        if (negative || bytes[at] == '+') {
+        byte sign = bytes[at];
+        if (sign == '-' || sign == '+') {
             at++;
+        }
+        if (at + Long.BYTES < bytes.length) {
+            int end = shortNumber(bytes, at, sign == '-');
+            if (end > at) {
+                return end;
+            }
         }
         long mantissa = 0;
         int firstDigit = at;
         int digit = bytes[at] - '0';
-        while (digit >= 0 && digit <= 9 && mantissa < EXACT) {
+        while (digit >= 0 && digit <= 9) {
             mantissa = mantissa * 10 + digit;
             digit = bytes[++at] - '0';
         }
@@ -141,7 +168,7 @@ final class FastRows {
         if (bytes[at] == decimal && decimal != separator) {
             int firstOfFraction = ++at;
             digit = bytes[at] - '0';
-            while (digit >= 0 && digit <= 9 && mantissa < EXACT) {
+            while (digit >= 0 && digit <= 9) {
                 mantissa = mantissa * 10 + digit;
                 digit = bytes[++at] - '0';
             }
@@ -149,13 +176,50 @@ final class FastRows {
             digits = scale == 0 ? 0 : digits + scale; // a marker without a digit behind it is not plain
         }
         byte c = bytes[at];
-        if (digits == 0 || mantissa >= EXACT || scale >= POWERS.length || !(c == separator || c == '\n' || c == '\r')) {
+        // Eighteen digits fit into a long, so that the mantissa is what is written and not what is left of it.
+        boolean plain = digits > 0 && digits <= 18 && mantissa < EXACT && (c == separator || c == '\n' || c == '\r');
+        if (!plain) {
             return from;
         }
-        double value = scale == 0 ? mantissa : mantissa / POWERS[scale];
-        plain = true;
-        rows.number(field, negative ? -value : value, line, column, at - from);
+        double magnitude = scale == 0 ? mantissa : mantissa / POWERS[scale];
+        value = sign == '-' ? -magnitude : magnitude;
         return at;
+    }
+
+    /**
+     * The same for digits, at most seven with a decimal marker among them or eight without, looked at all at once: eight
+     * bytes in a word, the first in the lowest place.
+     *
+     * @return where it ends, or where it began if it is longer or none
+     */
+    private int shortNumber(byte[] bytes, int at, boolean negative) {
+        long word = (long) WORDS.get(bytes, at) ^ ZEROS; // a digit is now its own value, and no other byte is below ten
+        long others = ((word & LOW_BITS) + ABOVE_NINE | word) & HIGH_BITS;
+        int end = Long.numberOfTrailingZeros(others) >>> 3;
+        int scale = 0;
+        if (end > 0 && end < 7 && bytes[at + end] == decimal && decimal != separator) {
+            int point = end;
+            end = Long.numberOfTrailingZeros(others & (others - 1)) >>> 3;
+            scale = end - point - 1;
+            if (scale == 0) {
+                return at; // a marker without a digit behind it is not plain
+            }
+            long before = (1L << 8 * point) - 1;
+            word = word & before | word >>> 8 & ~before; // without the marker
+        }
+        int digits = scale > 0 ? end - 1 : end;
+        byte c = bytes[at + end];
+        if (digits == 0 || !(c == separator || c == '\n' || c == '\r')) {
+            return at;
+        }
+        // To the highest places, with zeros before them; then in pairs, fours and eights.
+        word <<= 8 * (8 - digits);
+        word = (word * 10 + (word >>> 8)) & 0x00ff00ff00ff00ffL;
+        word = (word * 100 + (word >>> 16)) & 0x0000ffff0000ffffL;
+        word = (word * 10_000 + (word >>> 32)) & 0xffffffffL;
+        double magnitude = scale == 0 ? word : word / POWERS[scale];
+        value = negative ? -magnitude : magnitude;
+        return at + end;
     }
 
     /** Index of the byte that ends the field, or -1 if the field is not plain. */

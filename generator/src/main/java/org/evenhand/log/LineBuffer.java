@@ -91,6 +91,11 @@ final class LineBuffer {
         }
     }
 
+    /** Whether everything is consumed and nothing more will come. */
+    boolean isAtEnd() {
+        return atEnd && start == filled;
+    }
+
     /** Whether a line does not end within {@link #LONGEST_LINE} bytes. */
     boolean isTooLong() {
         return end == 0 && filled >= LONGEST_LINE;

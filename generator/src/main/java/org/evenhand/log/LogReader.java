@@ -18,6 +18,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 import org.evenhand.model.LogSource;
@@ -41,6 +42,7 @@ public final class LogReader {
     private final boolean fast;
     private final Faults faults;
     private RowAssembler rows;
+    private OptionalLong numbersFrom = OptionalLong.empty();
 
     private LogReader(Path root, LogSource source, Method method, Subject subject, SampleSink sink, boolean fast) {
         this.root = root;
@@ -85,10 +87,16 @@ public final class LogReader {
             failed(e);
         }
         if (rows == null) {
-            return new LogOutcome(false, List.of(), 0, sha256, faults.findings());
+            return new LogOutcome(false, List.of(), 0, sha256, OptionalLong.empty(), faults.findings());
         }
         rows.finish();
-        return new LogOutcome(rows.samples() >= 2, present(rows.layout()), rows.samples(), sha256, faults.findings());
+        return new LogOutcome(
+                rows.samples() >= 2,
+                present(rows.layout()),
+                rows.samples(),
+                sha256,
+                sha256.isEmpty() ? OptionalLong.empty() : numbersFrom,
+                faults.findings());
     }
 
     private InputStream open() throws IOException {
@@ -129,13 +137,21 @@ public final class LogReader {
         long consumed = text.lines();
         boolean ascii = source.separator() < 128 && source.decimal() < 128;
         if (fast && ascii) {
-            consumed = new FastRows(lines, rows, source.separator(), source.decimal()).read(consumed);
+            FastRows plain = new FastRows(lines, rows, source.separator(), source.decimal());
+            consumed = plain.read(consumed);
+            boolean all = plain.onlyNumbers() && lines.isAtEnd() && partsNumbers(source.separator());
+            numbersFrom = all ? OptionalLong.of(text.end()) : OptionalLong.empty();
         }
         if (lines.isTooLong()) {
             faults.add(GeneralRows.tooLong(consumed + 1));
         } else {
             GeneralRows.read(lines.rest(), consumed, source.separator(), rows, faults);
         }
+    }
+
+    /** Whether two numbers with the separator between them are not one word of digits and marks, as an address is. */
+    private static boolean partsNumbers(char separator) {
+        return ",;\t| ".indexOf(separator) >= 0;
     }
 
     private static boolean[] mask(Layout layout) {

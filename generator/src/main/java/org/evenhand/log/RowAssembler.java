@@ -21,7 +21,8 @@ final class RowAssembler {
     private final char decimal;
     private final Faults faults;
     private final SampleSink sink;
-    private final double[] row;
+    private final Samples block;
+    private final int[] direct;
     private final List<Fault> ofLine = new ArrayList<>();
 
     private double timeS;
@@ -35,23 +36,56 @@ final class RowAssembler {
     private Fault notRising;
     private long moreNotRising;
     private long samples;
+    private boolean begun;
 
     RowAssembler(Layout layout, char decimal, Faults faults, SampleSink sink) {
         this.layout = layout;
         this.decimal = decimal;
         this.faults = faults;
         this.sink = sink;
-        this.row = new double[layout.columns().size()];
+        this.block = new Samples(layout.columns().size());
+        this.direct = direct(layout);
+        clear(0, Samples.MOST);
     }
 
     void begin() {
-        ofLine.clear();
-        Arrays.fill(row, Double.NaN);
+        if (!ofLine.isEmpty()) {
+            ofLine.clear();
+        }
+        if (begun) {
+            clear(block.size, block.size + 1); // the line before was given up
+        }
+        begun = true;
         timeS = Double.NaN;
+    }
+
+    private void clear(int from, int to) {
+        for (double[] column : block.columns) {
+            Arrays.fill(column, from, to, Double.NaN);
+        }
+    }
+
+    /**
+     * The places of a row into which the numbers of fields go as they are, by field; -1 where there is more to do than
+     * that.
+     */
+    private static int[] direct(Layout layout) {
+        int[] direct = new int[layout.fields()];
+        for (int field = 0; field < direct.length; field++) {
+            Use[] uses = layout.uses()[field];
+            boolean asIs = field != layout.timeField() && uses.length == 1;
+            direct[field] = asIs && uses[0].conversion() == null && uses[0].bit() < 0 ? uses[0].column() : -1;
+        }
+        return direct;
     }
 
     /** A field that is a plain decimal number; not for stamps. */
     void number(int field, double value, long line, int column, int length) {
+        int to = direct[field];
+        if (to >= 0) {
+            block.columns[to][block.size] = value;
+            return;
+        }
         if (field == layout.timeField()) {
             timeColumn = column;
             timeLength = length;
@@ -62,9 +96,9 @@ final class RowAssembler {
         }
         for (Use use : layout.uses()[field]) {
             if (use.bit() >= 0) {
-                row[use.column()] = bit(value, use.bit(), line, column, length);
+                block.columns[use.column()][block.size] = bit(value, use.bit(), line, column, length);
             } else {
-                row[use.column()] =
+                block.columns[use.column()][block.size] =
                         use.conversion() == null ? value : use.conversion().apply(value);
             }
         }
@@ -161,11 +195,24 @@ final class RowAssembler {
         }
         lastS = timeS;
         samples++;
-        sink.sample(timeS, row);
+        begun = false;
+        block.timesS[block.size++] = timeS;
+        if (block.size == Samples.MOST) {
+            deliver();
+        }
     }
 
-    /** Says what can only be said when all lines are known. */
+    private void deliver() {
+        if (block.size > 0) {
+            sink.samples(block);
+            clear(0, block.size);
+            block.size = 0;
+        }
+    }
+
+    /** Hands on what is left, and says what can only be said when all lines are known. */
     void finish() {
+        deliver();
         if (notRising != null) {
             String more = moreNotRising == 0
                     ? ""

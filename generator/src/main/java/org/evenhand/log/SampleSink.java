@@ -14,11 +14,9 @@ public interface SampleSink {
     void begin(List<String> columns, boolean[] present);
 
     /**
-     * One sample.
+     * The next samples.
      *
-     * @param timeS seconds since the beginning of the log; never less than that of the sample before
-     * @param row a value for each column, in the method's units; NaN where none was taken. The array is used again
-     *     for the next sample: copy what is to be kept
+     * @param some at least one; those of an earlier call came before them
      */
-    void sample(double timeS, double[] row);
+    void samples(Samples some);
 }

@@ -73,6 +73,68 @@ public final class Thinner {
         put(timeS, value);
     }
 
+    /**
+     * Takes some samples, in the order of time.
+     *
+     * @param count how many of the two arrays
+     */
+    public void add(double[] timesS, double[] values, int count) {
+        int i = 0;
+        while (i < count) {
+            add(timesS[i], values[i]);
+            i = bucketed ? stay(timesS, values, i + 1, count) : i + 1;
+        }
+    }
+
+    /**
+     * Takes the samples that fall into the bucket of the one before, for which no division is needed.
+     *
+     * @return the index of the first that may not
+     */
+    private int stay(double[] times, double[] some, int from, int count) {
+        int bucket = Math.min((int) ((lastS - startS) / widthS), buckets - 1);
+        // The quotient is rounded: so near to its end a bucket is left to the division.
+        double untilS = startS + (bucket + 1) * widthS * (1 - 1e-12);
+        int at = bucket * PER_BUCKET;
+        if (!used[bucket] || !(untilS - startS < widthS * buckets)) {
+            return from;
+        }
+        double least = values[at + 1];
+        double greatest = values[at + 2];
+        double beforeS = lastS;
+        int last = -1;
+        int i = from;
+        for (; i < count && times[i] < untilS; i++) {
+            double value = some[i];
+            if (Double.isNaN(value)) {
+                continue;
+            }
+            if (times[i] - beforeS > leastKeptS) {
+                lastS = beforeS;
+                step(times[i]);
+            }
+            beforeS = times[i];
+            last = i;
+            if (value < least) {
+                least = value;
+                timesS[at + 1] = times[i];
+            }
+            if (value > greatest) {
+                greatest = value;
+                timesS[at + 2] = times[i];
+            }
+        }
+        if (last >= 0) {
+            lastS = beforeS;
+            thinned = true;
+            values[at + 1] = least;
+            values[at + 2] = greatest;
+            timesS[at + 3] = times[last];
+            values[at + 3] = some[last];
+        }
+        return i;
+    }
+
     /** The series so far; steps longer than this become gaps. */
     public ThinSeries series(double longestStepS) {
         List<Gap> gaps = new ArrayList<>(longest);
@@ -110,10 +172,18 @@ public final class Thinner {
         }
         longest.add(new Gap(before, timeS));
         if (longest.size() > GAPS_KEPT) {
-            longest.sort(Comparator.comparingDouble(gap -> gap.fromS() - gap.toS()));
-            Gap shortest = longest.remove(GAPS_KEPT);
-            leastKeptS = shortest.toS() - shortest.fromS();
+            int shortest = 0;
+            for (int i = 1; i < longest.size(); i++) {
+                shortest = length(i) <= length(shortest) ? i : shortest; // of equals, the one that came last
+            }
+            // Times are rounded, and steps with them: those that differ by less than this are equal.
+            leastKeptS = length(shortest) * (1 + 1e-9);
+            longest.remove(shortest);
         }
+    }
+
+    private double length(int gap) {
+        return longest.get(gap).toS() - longest.get(gap).fromS();
     }
 
     /** Goes over to buckets, so wide that the samples so far fill half of them. */

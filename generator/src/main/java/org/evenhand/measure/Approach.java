@@ -2,6 +2,7 @@ package org.evenhand.measure;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.ApproachFit;
 
@@ -25,14 +26,20 @@ final class Approach implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         if (Double.isNaN(value)) {
             return;
         }
         firstS = samples++ == 0 ? timeS : firstS;
         blocks.add(timeS - firstS, value);
-        minus.add(signal.minusOf(row));
+        minus.add(signal.minusOf(some, index));
     }
 
     @Override

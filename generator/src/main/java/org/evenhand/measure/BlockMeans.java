@@ -16,20 +16,46 @@ final class BlockMeans {
     private double timeSum;
     private double valueSum;
 
+    void add(double[] timesS, double[] values, int count) {
+        long left = perBlock - inBlock;
+        double sumOfTimes = timeSum;
+        double sumOfValues = valueSum;
+        for (int i = 0; i < count; i++) {
+            double value = values[i];
+            if (Double.isNaN(value)) {
+                continue;
+            }
+            sumOfTimes += timesS[i];
+            sumOfValues += value;
+            if (--left == 0) {
+                end(sumOfTimes, sumOfValues);
+                left = perBlock;
+                sumOfTimes = 0;
+                sumOfValues = 0;
+            }
+        }
+        inBlock = perBlock - left;
+        timeSum = sumOfTimes;
+        valueSum = sumOfValues;
+    }
+
     void add(double timeS, double value) {
         if (Double.isNaN(value)) {
             return;
         }
         timeSum += timeS;
         valueSum += value;
-        if (++inBlock < perBlock) {
-            return;
+        if (++inBlock == perBlock) {
+            end(timeSum, valueSum);
+            inBlock = 0;
+            timeSum = 0;
+            valueSum = 0;
         }
-        times[blocks] = timeSum / perBlock;
-        means[blocks++] = valueSum / perBlock;
-        inBlock = 0;
-        timeSum = 0;
-        valueSum = 0;
+    }
+
+    private void end(double sumOfTimes, double sumOfValues) {
+        times[blocks] = sumOfTimes / perBlock;
+        means[blocks++] = sumOfValues / perBlock;
         if (blocks == MOST_BLOCKS) {
             for (int i = 0; i < blocks / 2; i++) {
                 times[i] = (times[2 * i] + times[2 * i + 1]) / 2;

@@ -1,5 +1,7 @@
 package org.evenhand.measure;
 
+import org.evenhand.log.Samples;
+
 /**
  * Whether a sample fulfils a condition.
  *
@@ -9,11 +11,12 @@ package org.evenhand.measure;
  */
 record Criterion(int column, boolean below, double threshold) {
 
-    boolean isUnknown(double[] row) {
-        return Double.isNaN(row[column]);
+    boolean isUnknown(Samples some, int index) {
+        return Double.isNaN(some.column(column)[index]);
     }
 
-    boolean holds(double[] row) {
-        return below ? row[column] < threshold : row[column] > threshold;
+    boolean holds(Samples some, int index) {
+        double value = some.column(column)[index];
+        return below ? value < threshold : value > threshold;
     }
 }

@@ -1,5 +1,7 @@
 package org.evenhand.measure;
 
+import org.evenhand.log.Samples;
+
 /** The greatest or the least sample of a signal; the first of equals. */
 final class Extreme implements Reducer {
 
@@ -14,12 +16,18 @@ final class Extreme implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         boolean better = greatest ? value > extreme : value < extreme;
         if (better || (Double.isNaN(extreme) && !Double.isNaN(value))) {
             extreme = value;
-            minus = signal.minusOf(row);
+            minus = signal.minusOf(some, index);
         }
     }
 

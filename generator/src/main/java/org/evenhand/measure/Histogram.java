@@ -1,5 +1,6 @@
 package org.evenhand.measure;
 
+import org.evenhand.log.Samples;
 import org.evenhand.statistics.TypeB;
 
 /**
@@ -34,8 +35,14 @@ final class Histogram implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         if (!Double.isNaN(value)) {
             counts[width > 0 ? Math.min((int) ((value - least) / width), BINS - 1) : 0]++;
         }

@@ -2,6 +2,7 @@ package org.evenhand.measure;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.evenhand.log.Samples;
 
 /**
  * By how much a counter rose, from sample to sample.
@@ -24,8 +25,14 @@ final class Increase implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         if (Double.isNaN(value) || flaw != null) {
             return;
         }

@@ -1,5 +1,7 @@
 package org.evenhand.measure;
 
+import org.evenhand.log.Samples;
+
 /** The energetic mean of levels in decibels, 10 lg of the mean of 10^(L/10) over the samples. */
 final class LevelMean implements Reducer {
 
@@ -12,8 +14,14 @@ final class LevelMean implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double levelDb = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double levelDb = signal.of(some, index);
         if (!Double.isNaN(levelDb)) {
             powers.add(StrictMath.pow(10, levelDb / 10));
             samples++;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.evenhand.log.SampleSink;
+import org.evenhand.log.Samples;
 import org.evenhand.measure.RunValue.Missing;
 import org.evenhand.model.Method;
 import org.evenhand.model.Run;
@@ -38,10 +39,10 @@ final class LogPass implements SampleSink {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        survey.sample(timeS, row);
+    public void samples(Samples some) {
+        survey.samples(some);
         for (Reducer reducer : reducers) {
-            reducer.sample(timeS, row);
+            reducer.samples(some);
         }
     }
 
@@ -69,9 +70,9 @@ final class LogPass implements SampleSink {
             }
 
             @Override
-            public void sample(double timeS, double[] row) {
+            public void samples(Samples some) {
                 for (Reducer reducer : reducers) {
-                    reducer.sample(timeS, row);
+                    reducer.samples(some);
                 }
             }
         };

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.evenhand.log.ThinSeries;
 import org.evenhand.model.Finding;
@@ -21,6 +22,8 @@ import org.evenhand.model.Run;
  * @param settled by measurand that is reduced as settled: how its last window looked; only where the log fills it
  * @param approaches by measurand that is reduced as settled or asymptote: the fitted approach, where there is one
  * @param sha256 of the log's bytes, in hexadecimal; absent if there is no log or it could not be read
+ * @param numbersFrom how many bytes of its unpacked log come before the first line, if all lines from there on hold nothing
+ *     but plain numbers
  * @param findings what was wrong with the log, or with what the run says of it
  */
 public record MeasuredRun(
@@ -32,6 +35,7 @@ public record MeasuredRun(
         Map<String, SettledFacts> settled,
         Map<String, ApproachFacts> approaches,
         Optional<String> sha256,
+        OptionalLong numbersFrom,
         List<Finding> findings) {
 
     public MeasuredRun {

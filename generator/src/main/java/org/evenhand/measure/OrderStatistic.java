@@ -2,6 +2,7 @@ package org.evenhand.measure;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.evenhand.log.Samples;
 
 /**
  * The median or a percentile of the samples.
@@ -39,8 +40,14 @@ final class OrderStatistic implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         if (Double.isNaN(value)) {
             return;
         }
@@ -53,7 +60,7 @@ final class OrderStatistic implements Reducer {
         samples++;
         least = Math.min(least, value);
         greatest = Math.max(greatest, value);
-        minus.add(signal.minusOf(row));
+        minus.add(signal.minusOf(some, index));
     }
 
     @Override

@@ -1,17 +1,13 @@
 package org.evenhand.measure;
 
 import java.util.Optional;
+import org.evenhand.log.Samples;
 
 /** Turns the samples of a log into a number as they come. */
 interface Reducer {
 
-    /**
-     * Takes one sample.
-     *
-     * @param timeS never less than the one before
-     * @param row the values of all columns, NaN where none was taken; not to be kept
-     */
-    void sample(double timeS, double[] row);
+    /** Takes the next samples. */
+    void samples(Samples some);
 
     /** What came of it; called once, after the last sample. */
     Reduced result();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.evenhand.log.LogOutcome;
 import org.evenhand.log.LogReader;
@@ -46,6 +47,7 @@ final class RunMeasurement {
     private final Map<String, ApproachFacts> approaches = new TreeMap<>();
     private Optional<Survey> survey = Optional.empty();
     private Optional<String> sha256 = Optional.empty();
+    private OptionalLong numbersFrom = OptionalLong.empty();
 
     private RunMeasurement(Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments) {
         this.run = run;
@@ -62,7 +64,16 @@ final class RunMeasurement {
     /** A run whose method is not known. */
     static MeasuredRun without(Run run) {
         return new MeasuredRun(
-                run, Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty(), List.of());
+                run,
+                Map.of(),
+                Optional.empty(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Optional.empty(),
+                OptionalLong.empty(),
+                List.of());
     }
 
     private MeasuredRun measured(Path root) {
@@ -88,6 +99,7 @@ final class RunMeasurement {
                 settled,
                 approaches,
                 sha256,
+                numbersFrom,
                 findings);
     }
 
@@ -96,6 +108,7 @@ final class RunMeasurement {
         LogPass pass = new LogPass(run, method);
         LogOutcome outcome = LogReader.read(root, source, method, subject, pass);
         findings.addAll(outcome.findings());
+        numbersFrom = outcome.numbersFrom();
         sha256 = Optional.of(outcome.sha256()).filter(digest -> !digest.isEmpty());
         if (!outcome.usable()) {
             Missing why = outcome.findings().isEmpty()

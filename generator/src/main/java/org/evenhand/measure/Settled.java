@@ -3,6 +3,7 @@ package org.evenhand.measure;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
 
 /**
@@ -27,6 +28,7 @@ final class Settled implements Reducer {
     private boolean overflown;
     private final Window window = new Window();
     private boolean summed;
+    private Optional<SettledFacts> known = Optional.empty();
 
     /**
      * When a signal counts as settled.
@@ -43,8 +45,14 @@ final class Settled implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = signal.of(row);
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = signal.of(some, index);
         if (Double.isNaN(value)) {
             return;
         }
@@ -60,7 +68,7 @@ final class Settled implements Reducer {
         int at = (head + size) & (times.length - 1);
         times[at] = timeS;
         values[at] = value;
-        taken[at] = signal.minusOf(row);
+        taken[at] = signal.minusOf(some, index);
         size++;
     }
 
@@ -99,8 +107,8 @@ final class Settled implements Reducer {
             }
             summed = true;
         }
-        Optional<SettledFacts> facts = facts();
-        if (facts.isEmpty()) {
+        Optional<SettledFacts> found = facts();
+        if (found.isEmpty()) {
             return new Reduced.Refused(
                     "not-settled",
                     String.format(
@@ -108,27 +116,28 @@ final class Settled implements Reducer {
                             "the log does not fill the window of %.6g s from which the settled value is taken",
                             criteria.windowS));
         }
-        SettledFacts known = facts.get();
-        if (!known.settled()) {
+        SettledFacts facts = found.get();
+        if (!facts.settled()) {
             return new Reduced.Refused(
                     "not-settled",
                     String.format(
                             Locale.ROOT,
                             "it still drifts by %.3g %s within the last %.6g s; the method allows less than %.3g",
-                            known.drift(),
+                            facts.drift(),
                             criteria.unit.ofDifference().symbol(),
                             criteria.windowS,
                             criteria.allowedDrift));
         }
-        return Reduced.Figure.likeColumn(known.mean(), window.meanOfMinus(), window.uncertaintyOfMean());
+        return Reduced.Figure.likeColumn(facts.mean(), window.meanOfMinus(), window.uncertaintyOfMean());
     }
 
     /** Of the window, once the samples are all there; absent if the log does not fill it. */
     Optional<SettledFacts> facts() {
         boolean filled = lastS - firstS >= criteria.windowS && window.samples() >= 3;
-        return filled
-                ? Optional.of(window.facts(criteria.windowS, criteria.allowedDrift, criteria.unit))
-                : Optional.empty();
+        if (known.isEmpty() && filled) {
+            known = Optional.of(window.facts(criteria.windowS, criteria.allowedDrift, criteria.unit));
+        }
+        return known;
     }
 
     /** Sums the window from its beginning, which the first pass has found. */
@@ -142,10 +151,16 @@ final class Settled implements Reducer {
         }
 
         @Override
-        public void sample(double timeS, double[] row) {
-            double value = signal.of(row);
+        public void samples(Samples some) {
+            for (int i = 0; i < some.size(); i++) {
+                sample(some.timesS()[i], some, i);
+            }
+        }
+
+        private void sample(double timeS, Samples some, int index) {
+            double value = signal.of(some, index);
             if (timeS >= lastS - criteria.windowS && !Double.isNaN(value)) {
-                window.add(timeS, value, signal.minusOf(row));
+                window.add(timeS, value, signal.minusOf(some, index));
             }
         }
 

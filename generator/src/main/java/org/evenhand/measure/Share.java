@@ -1,5 +1,6 @@
 package org.evenhand.measure;
 
+import org.evenhand.log.Samples;
 import org.evenhand.statistics.TypeB;
 
 /**
@@ -22,11 +23,17 @@ final class Share implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        if (criterion.isUnknown(row)) {
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        if (criterion.isUnknown(some, index)) {
             return;
         }
-        boolean now = criterion.holds(row);
+        boolean now = criterion.holds(some, index);
         if (Double.isNaN(firstS)) {
             firstS = timeS;
         } else {

@@ -1,6 +1,7 @@
 package org.evenhand.measure;
 
 import java.util.Optional;
+import org.evenhand.log.Samples;
 import org.evenhand.quantity.Conversion;
 
 /**
@@ -27,14 +28,20 @@ record Signal(int column, int minus, double constant, Conversion.Fast conversion
     }
 
     /** In the unit of the column; NaN where one of the two has no sample. */
-    double of(double[] row) {
-        return row[column] - minusOf(row);
+    double of(Samples some, int index) {
+        return some.column(column)[index] - minusOf(some, index);
     }
 
-    double minusOf(double[] row) {
+    double minusOf(Samples some, int index) {
         if (minus < 0) {
             return constant;
         }
-        return conversion == null ? row[minus] : conversion.apply(row[minus]);
+        double value = some.column(minus)[index];
+        return conversion == null ? value : conversion.apply(value);
+    }
+
+    /** Whether nothing is taken off. */
+    boolean isWhole() {
+        return minus < 0 && constant == 0;
     }
 }

@@ -3,7 +3,8 @@ package org.evenhand.measure;
 /**
  * A sum whose rounding errors are summed as well.
  *
- * <p>Source: A. Neumaier, Zeitschrift für Angewandte Mathematik und Mechanik 54 (1974) 39–51.
+ * <p>Source: A. Neumaier, Zeitschrift für Angewandte Mathematik und Mechanik 54 (1974) 39–51; the error of one addition
+ * without asking which term is larger: D. E. Knuth, The Art of Computer Programming 2, 4.2.2, theorem B.
  */
 final class Sum {
 
@@ -12,7 +13,8 @@ final class Sum {
 
     void add(double term) {
         double next = sum + term;
-        lost += Math.abs(sum) >= Math.abs(term) ? (sum - next) + term : (term - next) + sum;
+        double added = next - sum;
+        lost += (sum - (next - added)) + (term - added);
         sum = next;
     }
 

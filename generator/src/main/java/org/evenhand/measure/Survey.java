@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.evenhand.log.Samples;
 import org.evenhand.log.ThinSeries;
 import org.evenhand.log.Thinner;
 import org.evenhand.measure.LogFacts.ColumnFacts;
@@ -40,25 +41,32 @@ final class Survey {
         }
     }
 
-    void sample(double timeS, double[] row) {
+    void samples(Samples some) {
+        double[] timesS = some.timesS();
+        int from = 0;
         if (samples == 0) {
-            firstS = timeS;
-            longestStepFromS = timeS;
-        } else {
-            double stepS = timeS - lastS;
-            if (samples <= STEPS_KEPT) {
-                steps[(int) samples - 1] = stepS;
+            firstS = timesS[0];
+            longestStepFromS = timesS[0];
+            lastS = timesS[0];
+            from = 1;
+        }
+        double before = lastS;
+        for (int i = from; i < some.size(); i++) {
+            double stepS = timesS[i] - before;
+            if (samples + i <= STEPS_KEPT) {
+                steps[(int) samples + i - 1] = stepS;
             }
             if (stepS > longestStepS) {
                 longestStepS = stepS;
-                longestStepFromS = lastS;
+                longestStepFromS = before;
             }
+            before = timesS[i];
         }
-        samples++;
-        lastS = timeS;
+        samples += some.size();
+        lastS = before;
         for (int i = 0; i < columns.length; i++) {
-            if (columns[i] != null && !Double.isNaN(row[i])) {
-                columns[i].sample(timeS, row[i]);
+            if (columns[i] != null) {
+                columns[i].samples(timesS, some.column(i), some.size());
             }
         }
     }
@@ -106,12 +114,11 @@ final class Survey {
 
         private final Thinner thinner = new Thinner(BUCKETS);
         private final BlockMeans blocks = new BlockMeans();
-        private final Sum integral = new Sum();
+        private final TimeIntegral integral = new TimeIntegral();
         private long samples;
-        private double firstS;
         private double lastS;
         private double first;
-        private double last;
+        private double last = Double.NaN;
         private double lowest = Double.POSITIVE_INFINITY;
         private double highest = Double.NEGATIVE_INFINITY;
         private long constant;
@@ -122,42 +129,77 @@ final class Survey {
         private long longestAtLowest;
         private long longestAtHighest;
 
-        void sample(double timeS, double value) {
-            thinner.add(timeS, value);
-            blocks.add(timeS, value);
-            if (samples++ == 0) {
-                firstS = timeS;
-                first = value;
-            } else {
-                integral.add((timeS - lastS) * (last + value) / 2);
+        void samples(double[] timesS, double[] values, int count) {
+            thinner.add(timesS, values, count);
+            blocks.add(timesS, values, count);
+            integral.add(timesS, values, count);
+            long seen = samples;
+            long equal = constant;
+            double before = last;
+            for (int i = 0; i < count; i++) {
+                double value = values[i];
+                if (Double.isNaN(value)) {
+                    continue;
+                }
+                seen++;
+                if (value == before) {
+                    equal++;
+                    lastS = timesS[i];
+                    continue;
+                }
+                // Most stretches are neither the longest nor at an end of the range.
+                if (equal > longestConstant || before <= lowest || before >= highest) {
+                    constant = equal;
+                    last = before;
+                    noteConstant();
+                }
+                equal = 1;
+                before = value;
+                constantFromS = timesS[i];
+                lastS = timesS[i];
             }
-            constant = value == last && samples > 1 ? constant + 1 : 1;
-            constantFromS = constant == 1 ? timeS : constantFromS;
+            first = samples == 0 && seen > 0 ? firstOf(values) : first;
+            samples = seen;
+            constant = equal;
+            last = before;
+            if (seen > 0) {
+                noteConstant();
+            }
+        }
+
+        private static double firstOf(double[] values) {
+            int i = 0;
+            while (Double.isNaN(values[i])) {
+                i++;
+            }
+            return values[i];
+        }
+
+        /** Takes note of the stretch of equal values that ends with the last sample so far. */
+        private void noteConstant() {
             if (constant > longestConstant) {
                 longestConstant = constant;
                 longestConstantFromS = constantFromS;
-                longestConstantToS = timeS;
+                longestConstantToS = lastS;
             }
-            if (value < lowest) {
-                lowest = value;
+            if (last < lowest) {
+                lowest = last;
                 longestAtLowest = 0;
             }
-            if (value > highest) {
-                highest = value;
+            if (last > highest) {
+                highest = last;
                 longestAtHighest = 0;
             }
-            if (value == lowest) {
+            if (last == lowest) {
                 longestAtLowest = Math.max(longestAtLowest, constant);
             }
-            if (value == highest) {
+            if (last == highest) {
                 longestAtHighest = Math.max(longestAtHighest, constant);
             }
-            lastS = timeS;
-            last = value;
         }
 
         ColumnFacts facts() {
-            double durationS = lastS - firstS;
+            double durationS = integral.durationS();
             double mean = durationS > 0 ? integral.value() / durationS : first;
             return new ColumnFacts(
                     samples,

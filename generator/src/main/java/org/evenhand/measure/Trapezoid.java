@@ -2,6 +2,7 @@ package org.evenhand.measure;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.evenhand.log.Samples;
 
 /**
  * The integral of a signal over time by the linear trapezoid, and with it the mean over time, integral ÷ duration.
@@ -16,6 +17,7 @@ final class Trapezoid implements Reducer {
     private final boolean mean;
     private final Sum ofColumn = new Sum();
     private final Sum ofMinus = new Sum();
+    private final TimeIntegral whole = new TimeIntegral();
     private double firstS;
     private double lastS;
     private double last;
@@ -32,9 +34,19 @@ final class Trapezoid implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        double value = row[signal.column()];
-        double minus = signal.minusOf(row);
+    public void samples(Samples some) {
+        if (signal.isWhole() && maxGapS.isEmpty()) {
+            whole.add(some.timesS(), some.column(signal.column()), some.size());
+            return;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        double value = some.column(signal.column())[index];
+        double minus = signal.minusOf(some, index);
         if (Double.isNaN(value) || Double.isNaN(minus)) {
             return;
         }
@@ -56,8 +68,9 @@ final class Trapezoid implements Reducer {
 
     @Override
     public Reduced result() {
-        double durationS = lastS - firstS;
-        if (samples < 2 || !(durationS > 0)) {
+        boolean isWhole = signal.isWhole() && maxGapS.isEmpty();
+        double durationS = isWhole ? whole.durationS() : lastS - firstS;
+        if (!(durationS > 0)) {
             return Reduced.Refused.tooFewSamples();
         }
         if (!Double.isNaN(gapFromS)) {
@@ -69,7 +82,7 @@ final class Trapezoid implements Reducer {
                             gapFromS,
                             gapToS));
         }
-        double column = ofColumn.value();
+        double column = isWhole ? whole.value() : ofColumn.value();
         double minus = ofMinus.value();
         if (mean) {
             return Reduced.Figure.likeColumn((column - minus) / durationS, minus / durationS, 0);

@@ -1,6 +1,7 @@
 package org.evenhand.measure;
 
 import java.util.OptionalDouble;
+import org.evenhand.log.Samples;
 import org.evenhand.statistics.TypeB;
 
 /**
@@ -28,12 +29,18 @@ final class Until implements Reducer {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        if (found || criterion.isUnknown(row)) {
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            sample(some.timesS()[i], some, i);
+        }
+    }
+
+    private void sample(double timeS, Samples some, int index) {
+        if (found || criterion.isUnknown(some, index)) {
             return;
         }
         boolean gap = maxGapS.isPresent() && timeS - previousS > maxGapS.getAsDouble();
-        if (!criterion.holds(row)) {
+        if (!criterion.holds(some, index)) {
             sinceS = Double.NaN;
         } else {
             if (Double.isNaN(sinceS) || gap) {

@@ -17,12 +17,14 @@ public final class TheilSen {
     public static final int MOST_POINTS = 2000;
 
     private final double[] slopes;
+    private final double slope;
     private final double medianX;
     private final double medianY;
     private final double varianceOfS;
 
     private TheilSen(double[] slopes, double[] x, double[] y) {
         this.slopes = slopes;
+        this.slope = Selection.median(slopes);
         this.medianX = Sample.median(x);
         this.medianY = Sample.median(y);
         this.varianceOfS = MannKendall.variance(y);
@@ -53,19 +55,17 @@ public final class TheilSen {
         if (count == 0) {
             return Optional.empty();
         }
-        double[] sorted = Arrays.copyOf(slopes, count);
-        Arrays.sort(sorted);
-        return Optional.of(new TheilSen(sorted, x, y));
+        return Optional.of(new TheilSen(Arrays.copyOf(slopes, count), x, y));
     }
 
     /** In units of y per unit of x. */
     public double slope() {
-        return Sample.median(slopes);
+        return slope;
     }
 
     /** Median of y less slope × median of x, in the unit of y. */
     public double intercept() {
-        return medianY - slope() * medianX;
+        return medianY - slope * medianX;
     }
 
     /** Interval of the slope; empty where there are too few points for the confidence. */
@@ -73,8 +73,11 @@ public final class TheilSen {
         double c = Student.factor(confidence, OptionalDouble.empty()) * Math.sqrt(varianceOfS);
         int low = (int) Math.rint((slopes.length - c) / 2);
         int high = (int) Math.rint((slopes.length + c) / 2 + 1);
-        return low >= 1 && high <= slopes.length
-                ? Optional.of(new Interval(slopes[low - 1], slopes[high - 1]))
-                : Optional.empty();
+        if (!(low >= 1 && high <= slopes.length)) {
+            return Optional.empty();
+        }
+        double[] sorted = slopes.clone();
+        Arrays.sort(sorted);
+        return Optional.of(new Interval(sorted[low - 1], sorted[high - 1]));
     }
 }

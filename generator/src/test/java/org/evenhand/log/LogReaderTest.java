@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.zip.GZIPOutputStream;
 import org.evenhand.model.ColumnMapping;
@@ -71,6 +72,30 @@ class LogReaderTest {
         assertEquals(List.of("temperature"), outcome.columns());
         assertEquals(2, outcome.samples());
         assertTrue(outcome.usable());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'0,21.4\n1.5,21.6\n', true",
+        "'0,21.4\n1.5,\n', true",
+        "'0,-21.4\r\n\r\n1.5,+21.6', true",
+        "'0,21.4\n1.5,2e1\n', false",
+        "'0,21.4\n1.5,\"21.6\"\n', false",
+        "'0,21.4\n1.5,9.9.9.9\n', false",
+        "'0,21.4\n1.5,21.6,robin@fernhollow.org\n', false"
+    })
+    void lines_of_plain_numbers_are_known_to_hold_nothing_else(String lines, boolean numbers) throws IOException {
+        String header = "time [s],temperature [°C]\n";
+        LogOutcome outcome = read(header + lines.replace("\\n", "\n").replace("\\r", "\r"));
+        long before = header.getBytes(StandardCharsets.UTF_8).length;
+        assertEquals(numbers ? OptionalLong.of(before) : OptionalLong.empty(), outcome.numbersFrom());
+    }
+
+    @Test
+    void numbers_that_a_separator_joins_to_a_word_are_not_told_from_an_address() throws IOException {
+        LogOutcome outcome = read(TEMPERATURE, "time [s]:temperature [°C]\n0:21.4\n1:21.6\n", Map.of(), ':', '.');
+        assertEquals(2, outcome.samples());
+        assertEquals(OptionalLong.empty(), outcome.numbersFrom());
     }
 
     // RFC 4180, section 2, allows each of these; the byte order mark and bare line feeds are common practice, no

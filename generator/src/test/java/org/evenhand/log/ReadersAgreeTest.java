@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Random;
 import org.evenhand.model.ColumnMapping;
 import org.evenhand.model.LogSource;
@@ -58,7 +59,13 @@ class ReadersAgreeTest {
         LogOutcome fastOutcome = LogReader.read(folder, source, METHOD, run, fast);
         LogOutcome generalOutcome = LogReader.readGenerally(folder, source, METHOD, run, general);
         assertEquals(general.toString(), fast.toString(), text);
-        assertEquals(generalOutcome, fastOutcome, text);
+        assertEquals(generalOutcome, withoutNumbersFrom(fastOutcome), text);
+    }
+
+    /** Only the one of the two knows at once that lines hold nothing but numbers. */
+    private static LogOutcome withoutNumbersFrom(LogOutcome of) {
+        return new LogOutcome(
+                of.usable(), of.columns(), of.samples(), of.sha256(), OptionalLong.empty(), of.findings());
     }
 
     private static String log(Random random, char separator, char decimal, int wildness) {
@@ -96,7 +103,7 @@ class ReadersAgreeTest {
     }
 
     private static String number(Random random, char decimal, int wildness) {
-        String plain = switch (random.nextInt(8)) {
+        String plain = switch (random.nextInt(9)) {
             case 0 -> "" + random.nextInt(1000);
             case 1 -> "" + random.nextLong();
             case 2 -> Double.toString(random.nextGaussian() * 1e-9);
@@ -106,6 +113,7 @@ class ReadersAgreeTest {
                         .toPlainString();
             case 4 -> "";
             case 5 -> " " + random.nextInt(9) + " ";
+            case 6 -> ("" + random.nextLong(10_000_000_000L)).substring(0, 1) + "." + random.nextInt(100_000_000);
             default -> random.nextInt(100) + "." + random.nextInt(1_000_000);
         };
         String written = plain.replace('.', decimal);

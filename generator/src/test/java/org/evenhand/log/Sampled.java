@@ -18,9 +18,15 @@ final class Sampled implements SampleSink {
     }
 
     @Override
-    public void sample(double timeS, double[] row) {
-        times.add(timeS);
-        rows.add(row.clone());
+    public void samples(Samples some) {
+        for (int i = 0; i < some.size(); i++) {
+            times.add(some.timesS()[i]);
+            double[] row = new double[present.length];
+            for (int column = 0; column < row.length; column++) {
+                row[column] = some.column(column)[i];
+            }
+            rows.add(row);
+        }
     }
 
     /** "0.0 [21.4]; 1.0 [21.5]", with all digits. */

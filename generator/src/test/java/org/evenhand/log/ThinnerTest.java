@@ -76,6 +76,38 @@ class ThinnerTest {
         assertEquals(List.of(new ThinSeries.Gap(499, 540)), thinner.series(30).gaps());
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void samples_taken_many_at_a_time_leave_what_single_ones_leave(long seed) {
+        Random random = new Random(seed);
+        for (int round = 0; round < 40; round++) {
+            Thinner single = new Thinner(10);
+            Thinner many = new Thinner(10);
+            double t = random.nextInt(3) * 1e6;
+            for (int block = random.nextInt(40); block >= 0; block--) {
+                double[] times = new double[1 + random.nextInt(200)];
+                double[] values = new double[times.length];
+                for (int i = 0; i < times.length; i++) {
+                    // Whole steps hit the bounds of buckets; now and then time stands still or leaps.
+                    t += random.nextInt(50) == 0 ? random.nextInt(300) : random.nextInt(3);
+                    times[i] = t;
+                    values[i] = random.nextInt(20) == 0 ? Double.NaN : random.nextInt(100);
+                    single.add(t, values[i]);
+                }
+                many.add(times, values, times.length);
+            }
+            assertEquals(text(single.series(5)), text(many.series(5)));
+        }
+    }
+
+    private static String text(ThinSeries series) {
+        StringBuilder text = new StringBuilder(series.gaps() + " " + series.isThinned());
+        for (int i = 0; i < series.size(); i++) {
+            text.append(' ').append(series.timeS(i)).append(':').append(series.value(i));
+        }
+        return text.toString();
+    }
+
     @Test
     void an_empty_series_has_no_points() {
         assertEquals(0, new Thinner(10).series(1).size());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.evenhand.compare.Comparer;
@@ -95,6 +96,7 @@ final class SampleEvidence {
                                 Map.of(),
                                 Map.of(),
                                 Optional.empty(),
+                                OptionalLong.empty(),
                                 List.of()));
             }
             all.put(study.id(), runs);

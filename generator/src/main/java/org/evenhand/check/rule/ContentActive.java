@@ -6,6 +6,7 @@ import java.util.List;
 import org.evenhand.check.FolderRule;
 import org.evenhand.check.Group;
 import org.evenhand.check.RuleFacts;
+import org.evenhand.measure.Measurements;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Place;
 import org.evenhand.model.ResultsFolder;
@@ -30,7 +31,7 @@ public final class ContentActive implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
         List<Finding> findings = new ArrayList<>();
         for (MarkdownText text : MarkdownText.allOf(folder)) {
             for (ActiveContent.Part part : ActiveContent.in(text.markdown())) {

@@ -31,8 +31,11 @@ final class NetworkAddress {
     }
 
     private static boolean isPublic4(String word) {
+        if (word.length() < 7 || word.length() > 15) {
+            return false;
+        }
         String[] parts = word.split("\\.", -1);
-        if (parts.length != 4 || word.length() > 15) {
+        if (parts.length != 4) {
             return false;
         }
         int[] n = new int[4];

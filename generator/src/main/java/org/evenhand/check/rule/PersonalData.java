@@ -7,11 +7,14 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import org.evenhand.check.FolderRule;
 import org.evenhand.check.Group;
 import org.evenhand.check.RuleFacts;
+import org.evenhand.measure.MeasuredRun;
+import org.evenhand.measure.Measurements;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Place;
 import org.evenhand.model.ResultsFolder;
@@ -28,6 +31,8 @@ public final class PersonalData implements FolderRule {
 
     private static final int FILES = 100_000;
 
+    private static final Set<String> KINDS = Set.of("yaml", "yml", "json", "md", "csv", "txt", "log", "gz");
+
     private static final RuleFacts FACTS = RuleFacts.of(
             "personal-data",
             Group.READING,
@@ -40,17 +45,35 @@ public final class PersonalData implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
         Map<String, Subject> subjects = subjects(folder);
         String contact = folder.publication().flatMap(p -> p.contact()).orElse("");
         // Several at a time; what comes out does not depend on how many.
+        Map<String, Long> heads = heads(measured);
         return files(root).parallelStream()
-                .flatMap(file -> found(root, file, contact, subjects.getOrDefault(file, subject(file, folder))))
+                .flatMap(file -> found(
+                        head(root, file, heads.getOrDefault(file, (long) BYTES)),
+                        file,
+                        contact,
+                        subjects.getOrDefault(file, subject(file, folder))))
                 .toList();
     }
 
-    private static Stream<Finding> found(Path root, String file, String contact, Subject subject) {
-        return PersonalTraces.in(head(root, file), contact).entrySet().stream().map(found -> {
+    /** By log: how much of it is not plain numbers, which tell of nobody and were read already. */
+    private static Map<String, Long> heads(Measurements measured) {
+        Map<String, Long> heads = new HashMap<>();
+        for (Map<String, MeasuredRun> runs : measured.byStudy().values()) {
+            for (MeasuredRun run : runs.values()) {
+                run.numbersFrom()
+                        .ifPresent(
+                                bytes -> heads.put(run.run().log().orElseThrow().file(), bytes));
+            }
+        }
+        return heads;
+    }
+
+    private static Stream<Finding> found(byte[] head, String file, String contact, Subject subject) {
+        return PersonalTraces.in(head, contact).entrySet().stream().map(found -> {
             PersonalTraces.Trace trace = found.getValue();
             String more = trace.count() == 1 ? "" : ", and " + (trace.count() - 1) + " more in this file";
             return Finding.fault(
@@ -73,7 +96,7 @@ public final class PersonalData implements FolderRule {
                     .filter(p -> !Files.isSymbolicLink(p))
                     .map(p -> root.relativize(p).toString().replace('\\', '/'))
                     .filter(f -> !f.startsWith(".") && !f.contains("/."))
-                    .filter(f -> f.matches(".*\\.(?:yaml|yml|json|md|csv|txt|log|gz)"))
+                    .filter(f -> KINDS.contains(f.substring(f.lastIndexOf('.') + 1)))
                     .limit(FILES)
                     .sorted()
                     .toList();
@@ -82,9 +105,9 @@ public final class PersonalData implements FolderRule {
         }
     }
 
-    private static byte[] head(Path root, String file) {
+    private static byte[] head(Path root, String file, long bytes) {
         try (InputStream in = Files.newInputStream(root.resolve(file))) {
-            return (file.endsWith(".gz") ? new GZIPInputStream(in) : in).readNBytes(BYTES);
+            return (file.endsWith(".gz") ? new GZIPInputStream(in) : in).readNBytes((int) Math.min(BYTES, bytes));
         } catch (IOException e) {
             return new byte[0]; // reading has told of it
         }

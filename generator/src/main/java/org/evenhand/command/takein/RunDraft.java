@@ -21,6 +21,7 @@ import org.evenhand.command.UnusableException;
 import org.evenhand.log.LogOutcome;
 import org.evenhand.log.LogReader;
 import org.evenhand.log.SampleSink;
+import org.evenhand.log.Samples;
 import org.evenhand.model.ColumnMapping;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Subject;
@@ -48,7 +49,7 @@ record RunDraft(
         public void begin(List<String> columns, boolean[] present) {}
 
         @Override
-        public void sample(double timeS, double[] row) {}
+        public void samples(Samples some) {}
     };
 
     /** How the log reader fares with what would be written. */
