@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.evenhand.check.rule.ReadingRules;
 import org.evenhand.compare.Comparer;
 import org.evenhand.measure.Measurements;
+import org.evenhand.model.Limits;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
 import org.evenhand.read.FolderReader;
@@ -22,7 +23,12 @@ public final class FolderChecker {
 
     /** The same, held against a former publication. */
     public static CheckedFolder check(Path root, Optional<Path> formerSite) {
-        ResultsFolder read = FolderReader.read(root);
+        return check(root, formerSite, Limits.DEFAULT);
+    }
+
+    /** The same within limits of the caller's own. */
+    public static CheckedFolder check(Path root, Optional<Path> formerSite, Limits limits) {
+        ResultsFolder read = FolderReader.read(root, limits);
         Measurements measured = Measurements.measure(read, root);
         ResultsFolder folder = read.with(ReadingRules.OF_FOLDER.stream()
                 .flatMap(rule -> rule.check(read, measured, root).stream())

@@ -20,6 +20,7 @@ import org.evenhand.page.Templates;
 import org.evenhand.site.Manifest;
 import org.evenhand.site.Trouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -52,6 +53,9 @@ final class AuditCommand implements Callable<Integer> {
             paramLabel = "DIR2",
             description = "a former site; tells which figures are others now, and counts that as nothing wrong")
     private Optional<Path> former = Optional.empty();
+
+    @Mixin
+    private LimitOption limit = new LimitOption();
 
     AuditCommand(Streams streams) {
         this.streams = streams;
@@ -116,7 +120,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private Digests made(Path folder) {
-        CheckedFolder checked = FolderChecker.check(folder, Optional.of(site));
+        CheckedFolder checked = FolderChecker.check(folder, Optional.of(site), limit.limits());
         if (checked.isUnusable()) {
             throw new UnusableException("the folder gives no site: its publication cannot be read");
         }

@@ -15,6 +15,7 @@ import org.evenhand.model.Severity;
 import org.evenhand.prose.ProseFault.Correction;
 import org.evenhand.site.Manifest;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -64,6 +65,9 @@ final class CheckCommand implements Callable<Integer> {
             description = "prints a patch with the words that would be right, in place of the findings")
     private boolean suggest;
 
+    @Mixin
+    private LimitOption limit = new LimitOption();
+
     /** How findings are written. */
     enum Form {
         text,
@@ -97,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
                     throw new UnusableException(
                             site + " holds no " + Manifest.FILE + ": it is no site of ours to hold against");
                 });
-        CheckedFolder checked = FolderChecker.check(folder, against);
+        CheckedFolder checked = FolderChecker.check(folder, against, limit.limits());
         if (suggest) {
             return suggestions(checked);
         }

@@ -21,6 +21,7 @@ import org.evenhand.site.SiteWriter;
 import org.evenhand.site.TargetException;
 import org.evenhand.site.Trouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -47,6 +48,9 @@ final class PublishCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description = "templates that replace those of the program, by name")
     private Optional<Path> templates = Optional.empty();
+
+    @Mixin
+    private LimitOption limit = new LimitOption();
 
     PublishCommand(Streams streams) {
         this.streams = streams;
@@ -87,7 +91,7 @@ final class PublishCommand implements Callable<Integer> {
 
     private int publish(SiteWriter site) throws TargetException, IOException {
         Optional<Path> former = Optional.of(target).filter(t -> Files.isRegularFile(t.resolve(Manifest.FILE)));
-        CheckedFolder checked = FolderChecker.check(folder, former);
+        CheckedFolder checked = FolderChecker.check(folder, former, limit.limits());
         FindingText text = new FindingText(folder, Terminal.hasColour());
         PrintStream err = streams.err();
         checked.findings().stream().filter(Finding::withholds).forEach(f -> err.println(text.write(f)));

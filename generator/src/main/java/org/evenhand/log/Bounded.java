@@ -3,16 +3,25 @@ package org.evenhand.log;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Quota;
 
-/** A stream that refuses to grow without end: a few compressed bytes can stand for any number of plain ones. */
+/**
+ * A stream that refuses to go on without end: a few compressed bytes can stand for any number of plain ones, and a slow
+ * device can take for ever.
+ */
 final class Bounded extends FilterInputStream {
 
-    private static final long MOST_BYTES = 8L << 30;
-
+    private final Limits limits;
+    private final Limits.Timing timing;
+    private final long most;
     private long read;
 
-    Bounded(InputStream in) {
+    Bounded(InputStream in, Limits limits) {
         super(in);
+        this.limits = limits;
+        this.timing = limits.begin();
+        this.most = limits.of(Quota.LOG_BYTES);
     }
 
     @Override
@@ -31,18 +40,11 @@ final class Bounded extends FilterInputStream {
 
     private void count(int more) throws IOException {
         read += more;
-        if (read > MOST_BYTES) {
-            throw new TooLargeException();
+        if (read > most) {
+            throw new TooMuchException("the log is too large", limits, Quota.LOG_BYTES);
         }
-    }
-
-    /** The stream is longer than any log. */
-    static final class TooLargeException extends IOException {
-
-        private static final long serialVersionUID = 1L;
-
-        TooLargeException() {
-            super("the log is larger than " + (MOST_BYTES >> 30) + " GiB when it is decompressed");
+        if (timing.isOver()) {
+            throw new TooMuchException("reading the log has taken too long", limits, Quota.FILE_SECONDS);
         }
     }
 }

@@ -16,6 +16,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenhand.log.Faults.Fault;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Quota;
 
 /** Finds the fields of any lines after RFC 4180: quoted, over several lines, in any letters. */
 final class GeneralRows {
@@ -35,7 +37,7 @@ final class GeneralRows {
     }
 
     /** The fields of the header, which may hold line breaks within quotes. */
-    static List<Header.Title> header(String text, char separator, Faults faults) throws IOException {
+    static List<Header.Title> header(String text, char separator, Limits limits, Faults faults) throws IOException {
         List<Header.Title> found = new ArrayList<>();
         List<Header.Title> titles = new ArrayList<>();
         Fields fields = new Fields() {
@@ -55,12 +57,12 @@ final class GeneralRows {
                 titles.addAll(found);
             }
         };
-        read(new StringReader(text), 0, separator, fields, null, faults);
+        read(new StringReader(text), 0, separator, fields, null, limits, faults);
         return titles;
     }
 
     /** The samples that follow, to the end of the stream. */
-    static void read(InputStream in, long linesBefore, char separator, RowAssembler rows, Faults faults)
+    static void read(InputStream in, long linesBefore, char separator, RowAssembler rows, Limits limits, Faults faults)
             throws IOException {
         Fields fields = new Fields() {
             @Override
@@ -80,22 +82,22 @@ final class GeneralRows {
         };
         try {
             Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8);
-            read(reader, linesBefore, separator, fields, rows.layout(), faults);
+            read(reader, linesBefore, separator, fields, rows.layout(), limits, faults);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
     private static void read(
-            Reader reader, long linesBefore, char separator, Fields fields, Layout layout, Faults faults)
+            Reader reader, long linesBefore, char separator, Fields fields, Layout layout, Limits limits, Faults faults)
             throws IOException {
-        Handler handler = new Handler(linesBefore, fields, layout);
+        Handler handler = new Handler(linesBefore, fields, layout, limits);
         try (CsvReader<Boolean> csv = CsvReader.builder()
                         .fieldSeparator(separator)
                         .skipEmptyLines(true)
                         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                        .maxBufferSize(LineBuffer.LONGEST_LINE)
+                        .maxBufferSize(limits.asInt(Quota.LINE_BYTES))
                         .build(handler, reader);
                 CloseableIterator<Boolean> records = csv.iterator()) {
             while (records.hasNext()) {
@@ -116,14 +118,16 @@ final class GeneralRows {
         private final long linesBefore;
         private final Fields fields;
         private final Layout layout;
+        private final Limits limits;
         private long line;
         private int column;
         private Fault flaw;
 
-        Handler(long linesBefore, Fields fields, Layout layout) {
+        Handler(long linesBefore, Fields fields, Layout layout, Limits limits) {
             this.linesBefore = linesBefore;
             this.fields = fields;
             this.layout = layout;
+            this.limits = limits;
         }
 
         @Override
@@ -180,7 +184,7 @@ final class GeneralRows {
             // A field longer than the buffer and a quote out of place both end here.
             boolean tooLong = String.valueOf(e.getMessage()).contains("buffer");
             long at = Math.max(line, linesBefore + 1);
-            return tooLong ? tooLong(at) : badQuote(at);
+            return tooLong ? tooLong(at, limits) : badQuote(at);
         }
 
         private static Fault badQuote(long line) {
@@ -194,13 +198,13 @@ final class GeneralRows {
         }
     }
 
-    static Fault tooLong(long line) {
+    static Fault tooLong(long line, Limits limits) {
         return new Fault(
                 "size-limit",
                 line,
                 0,
                 1,
-                "a line, or a field in quotes, is longer than " + LineBuffer.LONGEST_LINE + " bytes",
-                "check that quotes are closed and that the file is a log");
+                "a line, or a field in quotes, is longer than " + limits.of(Quota.LINE_BYTES) + " bytes",
+                "check that quotes are closed and that the file is a log, " + Quota.LINE_BYTES.raising());
     }
 }

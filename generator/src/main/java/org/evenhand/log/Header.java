@@ -12,6 +12,7 @@ import org.evenhand.log.Layout.Use;
 import org.evenhand.model.ColumnMapping;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Method;
+import org.evenhand.model.Quota;
 import org.evenhand.quantity.Conversion;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Unit;
@@ -19,8 +20,6 @@ import org.evenhand.read.NearMiss;
 
 /** Makes a {@link Layout} of the first line of a log, of what the run says of its columns, and of the method. */
 final class Header {
-
-    static final int MOST_FIELDS = 1000;
 
     private static final String TIME = "time";
     private static final Unit SECOND = Unit.of("s");
@@ -66,12 +65,13 @@ final class Header {
 
     /** The layout; absent, with at least one fault, if the log cannot be read without what is wrong. */
     Optional<Layout> layout() {
-        if (titles.size() > MOST_FIELDS) {
-            Title over = titles.get(MOST_FIELDS);
+        int most = source.limits().asInt(Quota.LOG_COLUMNS);
+        if (titles.size() > most) {
+            Title over = titles.get(most);
             faults.add(over.fault(
                     "size-limit",
-                    "the log has " + titles.size() + " columns; at most " + MOST_FIELDS + " are read",
-                    "keep the columns that the method records"));
+                    "the log has " + titles.size() + " columns; at most " + most + " are read",
+                    "keep the columns that the method records, " + Quota.LOG_COLUMNS.raising()));
             return Optional.empty();
         }
         List<String> columns = List.copyOf(method.records().keySet());

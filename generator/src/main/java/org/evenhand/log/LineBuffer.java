@@ -15,20 +15,20 @@ import java.util.Arrays;
  */
 final class LineBuffer {
 
-    /** The longest line that is read, in bytes. */
-    static final int LONGEST_LINE = 1 << 20;
-
     private static final int FIRST_SIZE = 1 << 17;
 
     private final InputStream in;
+    private final int longestLine;
     private byte[] bytes = new byte[FIRST_SIZE + 1];
     private int start;
     private int end;
     private int filled;
     private boolean atEnd;
 
-    LineBuffer(InputStream in) {
+    /** @param longestLine that is read, in bytes */
+    LineBuffer(InputStream in, int longestLine) {
         this.in = in;
+        this.longestLine = longestLine;
     }
 
     byte[] bytes() {
@@ -96,9 +96,9 @@ final class LineBuffer {
         return atEnd && start == filled;
     }
 
-    /** Whether a line does not end within {@link #LONGEST_LINE} bytes. */
+    /** Whether a line does not end within the bytes that are read of one. */
     boolean isTooLong() {
-        return end == 0 && filled >= LONGEST_LINE;
+        return end == 0 && filled >= longestLine;
     }
 
     /** All that has not been consumed, as a stream for another reader, who does not close what lies beneath. */

@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -21,8 +22,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
+import org.evenhand.model.Limits;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Method;
+import org.evenhand.model.Quota;
 import org.evenhand.model.Subject;
 
 /**
@@ -77,7 +80,7 @@ public final class LogReader {
         try (InputStream file = open();
                 DigestInputStream digested = new DigestInputStream(file, sha256())) {
             boolean compressed = source.file().toLowerCase(Locale.ROOT).endsWith(".gz");
-            lines(compressed ? new Bounded(new GZIPInputStream(digested, 1 << 16)) : digested);
+            lines(new Bounded(compressed ? new GZIPInputStream(digested, 1 << 16) : digested, source.limits()));
             byte[] rest = new byte[1 << 16];
             while (digested.read(rest) >= 0) {
                 continue; // what was not read belongs to the digest all the same
@@ -85,6 +88,8 @@ public final class LogReader {
             sha256 = HexFormat.of().formatHex(digested.getMessageDigest().digest());
         } catch (IOException e) {
             failed(e);
+        } catch (UncheckedIOException e) {
+            failed(e.getCause());
         }
         if (rows == null) {
             return new LogOutcome(false, List.of(), 0, sha256, OptionalLong.empty(), faults.findings());
@@ -113,17 +118,18 @@ public final class LogReader {
     }
 
     private void lines(InputStream in) throws IOException {
-        LineBuffer lines = new LineBuffer(in);
+        Limits limits = source.limits();
+        LineBuffer lines = new LineBuffer(in, limits.asInt(Quota.LINE_BYTES));
         if (!lines.more()) {
             if (lines.isTooLong()) {
-                faults.add(GeneralRows.tooLong(1));
+                faults.add(GeneralRows.tooLong(1, limits));
             } else {
                 faults.ofFile("file-unreadable", "the log is empty", "name the file that the logger wrote");
             }
             return;
         }
         HeaderText text = HeaderText.of(lines);
-        List<Header.Title> titles = GeneralRows.header(text.text(), source.separator(), faults);
+        List<Header.Title> titles = GeneralRows.header(text.text(), source.separator(), limits, faults);
         if (faults.any()) {
             return;
         }
@@ -131,7 +137,7 @@ public final class LogReader {
         if (layout.isEmpty()) {
             return;
         }
-        rows = new RowAssembler(layout.get(), source.decimal(), faults, sink);
+        rows = new RowAssembler(layout.get(), source.decimal(), faults, sink, limits);
         sink.begin(layout.get().columns(), mask(layout.get()));
         lines.consumeTo(text.end());
         long consumed = text.lines();
@@ -143,9 +149,9 @@ public final class LogReader {
             numbersFrom = all ? OptionalLong.of(text.end()) : OptionalLong.empty();
         }
         if (lines.isTooLong()) {
-            faults.add(GeneralRows.tooLong(consumed + 1));
+            faults.add(GeneralRows.tooLong(consumed + 1, limits));
         } else {
-            GeneralRows.read(lines.rest(), consumed, source.separator(), rows, faults);
+            GeneralRows.read(lines.rest(), consumed, source.separator(), rows, limits, faults);
         }
     }
 
@@ -183,8 +189,8 @@ public final class LogReader {
                     "correct “log” of the run, which is relative to the run's file");
         } else if (e instanceof AccessDeniedException) {
             faults.ofFile("file-unreadable", "the file may not be read", "give yourself the right to read it");
-        } else if (e instanceof Bounded.TooLargeException) {
-            faults.ofFile("size-limit", e.getMessage(), "check that the file is a log; split the run if it is");
+        } else if (e instanceof TooMuchException much) {
+            faults.ofFile("size-limit", much.getMessage(), much.remedy());
         } else if (e instanceof ZipException) {
             faults.ofFile(
                     "file-unreadable",

@@ -1,10 +1,13 @@
 package org.evenhand.log;
 
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.evenhand.log.Faults.Fault;
 import org.evenhand.log.Layout.Use;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Quota;
 
 /**
  * Makes samples of the fields of lines, whoever found the fields.
@@ -23,6 +26,8 @@ final class RowAssembler {
     private final SampleSink sink;
     private final Samples block;
     private final int[] direct;
+    private final Limits limits;
+    private final long mostRows;
     private final List<Fault> ofLine = new ArrayList<>();
 
     private double timeS;
@@ -38,13 +43,15 @@ final class RowAssembler {
     private long samples;
     private boolean begun;
 
-    RowAssembler(Layout layout, char decimal, Faults faults, SampleSink sink) {
+    RowAssembler(Layout layout, char decimal, Faults faults, SampleSink sink, Limits limits) {
         this.layout = layout;
         this.decimal = decimal;
         this.faults = faults;
         this.sink = sink;
         this.block = new Samples(layout.columns().size());
         this.direct = direct(layout);
+        this.limits = limits;
+        this.mostRows = limits.of(Quota.LOG_ROWS);
         clear(0, Samples.MOST);
     }
 
@@ -192,6 +199,10 @@ final class RowAssembler {
         if (samples == 0) {
             firstTime = rawTime;
             firstStamp = stamp;
+        }
+        if (samples == mostRows) {
+            throw new UncheckedIOException(
+                    new TooMuchException("the log has too many samples", limits, Quota.LOG_ROWS));
         }
         lastS = timeS;
         samples++;

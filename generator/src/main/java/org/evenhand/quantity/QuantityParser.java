@@ -10,6 +10,9 @@ final class QuantityParser {
     /** More digits than any instrument gives; keeps a hostile exponent from making a number of a gigabyte. */
     private static final int LARGEST_EXPONENT = 300;
 
+    /** The time to read a number grows with the square of its length. */
+    private static final int MOST_CHARACTERS = 1000;
+
     private static final int LONGEST = 200;
 
     private final String text;
@@ -141,6 +144,9 @@ final class QuantityParser {
             throw ambiguous(start, "“" + text.strip() + "” can be read in two ways");
         }
         exponent();
+        if (at - start > MOST_CHARACTERS) {
+            throw ambiguous(start, "the number has too many digits");
+        }
         String written = text.substring(start, at).replace('−', '-');
         BigDecimal value = new BigDecimal(written);
         if (Math.abs((long) value.precision() - value.scale()) > LARGEST_EXPONENT || value.scale() > LARGEST_EXPONENT) {

@@ -2,6 +2,9 @@ package org.evenhand.read;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /**
  * A structured file that was found to be of its shape.
@@ -33,14 +36,23 @@ record Document(String file, Fields fields, String body, int bodyLine) {
             String text = SourceText.read(root, file, limits);
             SourceText.reportDeceptive(file, text, faults);
             SourceText.reportNested(file, text, limits, faults);
+            SourceText.checkNumbers(file, text, limits);
             Split split = file.endsWith(".md") ? split(file, text) : new Split(text, 0, "", 1);
+            if (split.body.length() > limits.of(Quota.PROSE_CHARACTERS)) {
+                throw UnreadableException.tooMuch(
+                        new Place(file, split.bodyLine, 1, 1),
+                        "the text that begins here has " + split.body.length() + " characters",
+                        limits,
+                        Quota.PROSE_CHARACTERS,
+                        "divide it");
+            }
             Node tree = file.endsWith(".json")
                     ? JsonTree.read(file, split.front, limits, faults)
                     : YamlTree.read(file, split.front, split.before, limits, faults);
             if (tree == null) {
                 throw new UnreadableException(
                         Rules.FILE_UNREADABLE,
-                        org.evenhand.model.Place.of(file),
+                        Place.of(file),
                         "the file is empty",
                         "write " + shape.what() + " into it, or delete it");
             }
@@ -65,7 +77,7 @@ record Document(String file, Fields fields, String body, int bodyLine) {
         if (!text.startsWith(FENCE + "\n")) {
             throw new UnreadableException(
                     Rules.FILE_UNREADABLE,
-                    new org.evenhand.model.Place(file, 1, 1, 1),
+                    new Place(file, 1, 1, 1),
                     "the file does not begin with front matter",
                     "begin with a line of three hyphens, then fields as in YAML, then three hyphens again");
         }
@@ -76,7 +88,7 @@ record Document(String file, Fields fields, String body, int bodyLine) {
         if (end < 0) {
             throw new UnreadableException(
                     Rules.FILE_UNREADABLE,
-                    new org.evenhand.model.Place(file, 1, 1, FENCE.length()),
+                    new Place(file, 1, 1, FENCE.length()),
                     "the front matter that begins here does not end",
                     "close it with a line of three hyphens");
         }

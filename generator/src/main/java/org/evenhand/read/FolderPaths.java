@@ -10,7 +10,9 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /** Finds files within a results folder, and nothing outside it. */
 final class FolderPaths {
@@ -39,6 +41,15 @@ final class FolderPaths {
 
     /** The names in a folder, in bytewise order; none if there is no such folder. Hidden files are passed over. */
     List<String> names(String folder, Faults faults) {
+        return names(folder, Quota.FOLDER_ENTRIES, faults);
+    }
+
+    /** The same, where there may be another number of them. */
+    List<String> names(String folder, Quota quota, Faults faults) {
+        if (limits.of(Quota.FOLDER_ENTRIES) < limits.of(quota)) {
+            return names(folder, Quota.FOLDER_ENTRIES, faults);
+        }
+        long most = limits.of(quota);
         Path path = root.resolve(folder);
         if (!Files.isDirectory(path)) {
             return List.of();
@@ -46,18 +57,20 @@ final class FolderPaths {
         try (Stream<Path> entries = Files.list(path)) {
             List<String> names = entries.map(p -> p.getFileName().toString())
                     .filter(name -> !name.startsWith("."))
-                    .limit(limits.filesPerFolder() + 1L)
+                    .limit(most + 1L)
                     .sorted()
                     .toList();
-            if (names.size() > limits.filesPerFolder()) {
-                faults.add(
-                        Rules.SIZE_LIMIT,
-                        Place.of(folder),
-                        "the folder has more than " + limits.filesPerFolder() + " entries",
-                        "split it into several results folders");
-                return names.subList(0, limits.filesPerFolder());
+            if (names.size() <= most) {
+                return names;
             }
-            return names;
+            UnreadableException.tooMuch(
+                            Place.of(folder),
+                            "the folder has more entries than are read",
+                            limits,
+                            quota,
+                            "split it into several")
+                    .reportTo(faults);
+            return names.subList(0, (int) most);
         } catch (IOException e) {
             faults.add(
                     Rules.FILE_UNREADABLE,

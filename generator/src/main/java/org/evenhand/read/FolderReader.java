@@ -16,9 +16,11 @@ import java.util.function.Function;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Instrument;
 import org.evenhand.model.Item;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Method;
 import org.evenhand.model.Place;
 import org.evenhand.model.Publication;
+import org.evenhand.model.Quota;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
 import org.evenhand.model.Study;
@@ -262,7 +264,7 @@ public final class FolderReader {
                 broken.add(id);
                 continue;
             }
-            Study study = new RunLinker(known, paths, faults).bind(document.get(), runs);
+            Study study = new RunLinker(known, paths, limits, faults).bind(document.get(), runs);
             result.put(id, study);
             if (hasFault(before)) {
                 broken.add(id);
@@ -280,7 +282,7 @@ public final class FolderReader {
     private List<Document> runDocuments(String folder) {
         List<Document> documents = new ArrayList<>();
         Map<String, String> byLowerCase = new LinkedHashMap<>();
-        for (String name : paths.names(folder + "/runs", faults)) {
+        for (String name : paths.names(folder + "/runs", Quota.STUDY_RUNS, faults)) {
             String file = folder + "/runs/" + name;
             Optional<String> ending = STRUCTURED.stream().filter(name::endsWith).findFirst();
             if (ending.isEmpty()) {

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Quota;
 import org.evenhand.model.Seal;
 
 /**
@@ -26,6 +28,8 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
 
     /** An answer that is there, but whose figures or text cannot be read. */
     public static final FormerAnswer UNREADABLE = new FormerAnswer("", 0, Collections.emptySortedMap());
+
+    private static final Limits ONCE_TAKEN = manifold();
 
     /** Below an answer's folder: what was published before the study was withheld. */
     public static final String KEPT = "former";
@@ -83,6 +87,15 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
         return this != UNREADABLE;
     }
 
+    /** A text that is published was within the limits of that day, which may have been raised. */
+    private static Limits manifold() {
+        Limits limits = Limits.DEFAULT;
+        for (Quota quota : Quota.values()) {
+            limits = limits.with(quota, 16 * quota.usual());
+        }
+        return limits;
+    }
+
     /**
      * The folder of a site that holds the last published figures and text of a study: its own, or, where the study was
      * withheld since, the one in which they are kept.
@@ -98,7 +111,7 @@ public record FormerAnswer(String status, int revisions, SortedMap<String, Forme
     private static Optional<FormerAnswer> read(Path site, String folder) {
         Path evidence = site.resolve(folder).resolve(EVIDENCE);
         Optional<Document> text =
-                Document.read(site, folder + "/" + TEXT, StudyFile.SHAPE, (f, x) -> {}, Limits.DEFAULT, new Faults());
+                Document.read(site, folder + "/" + TEXT, StudyFile.SHAPE, (f, x) -> {}, ONCE_TAKEN, new Faults());
         if (text.isEmpty()) {
             return Optional.empty();
         }

@@ -9,25 +9,19 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /** Reads JSON (RFC 8259) into a tree. */
 final class JsonTree {
-
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(1000)
-                    .maxStringLength(20_000_000)
-                    .maxNumberLength(1000)
-                    .build())
-            .build();
 
     private JsonTree() {}
 
     /** @throws UnreadableException if the text is not JSON, at the place where it stops being it */
     static Node read(String file, String text, Limits limits, Faults faults) throws UnreadableException {
         TreeBuilder tree = new TreeBuilder(limits, faults);
-        try (JsonParser parser = FACTORY.createParser(text)) {
+        try (JsonParser parser = factory(limits).createParser(text)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
                 if (tree.root() != null) {
                     throw new UnreadableException(
@@ -54,6 +48,18 @@ final class JsonTree {
             throw new UncheckedIOException(e); // a string has no input errors
         }
         return tree.root();
+    }
+
+    /** Depth and lengths are seen to by the tree builder and before, with messages of their own. */
+    private static JsonFactory factory(Limits limits) {
+        return JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(limits.asInt(Quota.FILE_DEPTH) + 1)
+                        .maxStringLength(Integer.MAX_VALUE)
+                        .maxNameLength(Integer.MAX_VALUE)
+                        .maxNumberLength(Integer.MAX_VALUE)
+                        .build())
+                .build();
     }
 
     private static void take(String file, String text, JsonParser parser, JsonToken token, TreeBuilder tree)

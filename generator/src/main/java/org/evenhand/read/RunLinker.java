@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.evenhand.model.Item;
+import org.evenhand.model.Limits;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
@@ -26,11 +27,13 @@ final class RunLinker {
 
     private final Named known;
     private final FolderPaths paths;
+    private final Limits limits;
     private final Faults faults;
 
-    RunLinker(Named known, FolderPaths paths, Faults faults) {
+    RunLinker(Named known, FolderPaths paths, Limits limits, Faults faults) {
         this.known = known;
         this.paths = paths;
+        this.limits = limits;
         this.faults = faults;
     }
 
@@ -131,7 +134,8 @@ final class RunLinker {
                 file.get(),
                 RunFile.columns(f),
                 separator.equals("tab") ? '\t' : separator.charAt(0),
-                f.optionalText("decimal").orElse(".").charAt(0));
+                f.optionalText("decimal").orElse(".").charAt(0),
+                limits);
     }
 
     private Map<String, Reading> readings(Fields f, Method method) {

@@ -1,6 +1,7 @@
 package org.evenhand.read;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
@@ -9,7 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /** Turns the bytes of a structured file into text, and refuses what is none or means to deceive. */
 final class SourceText {
@@ -22,14 +25,13 @@ final class SourceText {
         try {
             Path path = root.resolve(file);
             long size = Files.size(path);
-            if (size > limits.fileBytes()) {
-                throw new UnreadableException(
-                        Rules.SIZE_LIMIT,
-                        Place.of(file),
-                        "the file has " + size + " bytes; up to " + limits.fileBytes() + " are read",
-                        "split it, or move long series into a log");
+            if (size > limits.asInt(Quota.FILE_BYTES)) {
+                throw tooLarge(file, "has " + size + " bytes", limits);
             }
-            bytes = Files.readAllBytes(path);
+            bytes = read(path, limits.asInt(Quota.FILE_BYTES));
+            if (bytes.length > limits.asInt(Quota.FILE_BYTES)) {
+                throw tooLarge(file, "grows while it is read", limits);
+            }
         } catch (NoSuchFileException e) {
             throw new UnreadableException(
                     Rules.FILE_UNREADABLE,
@@ -44,6 +46,22 @@ final class SourceText {
                     "check that it is a file and that you may read it");
         }
         return decode(file, bytes);
+    }
+
+    /** Never more than one byte beyond the limit, whatever size the file claims to have. */
+    private static byte[] read(Path path, int most) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(most + 1);
+        }
+    }
+
+    private static UnreadableException tooLarge(String file, String how, Limits limits) {
+        return UnreadableException.tooMuch(
+                Place.of(file),
+                "the file " + how,
+                limits,
+                Quota.FILE_BYTES,
+                "split it, or move long series into a log");
     }
 
     private static String decode(String file, byte[] bytes) throws UnreadableException {
@@ -111,6 +129,7 @@ final class SourceText {
      * that grows with the square of their number.
      */
     static void reportNested(String file, String text, Limits limits, Faults faults) {
+        int most = 2 * limits.asInt(Quota.FILE_DEPTH);
         int line = 1;
         int lineStart = 0;
         int open = 0;
@@ -122,13 +141,37 @@ final class SourceText {
                 lineStart = i + 1;
             } else if (c == ']' && open > 0) {
                 open--;
-            } else if (c == '[' && ++open > 2 * limits.depth()) {
+            } else if (c == '[' && ++open > most) {
                 faults.add(
                         Rules.SIZE_LIMIT,
                         new Place(file, line, i - lineStart + 1, 1),
-                        "more than " + 2 * limits.depth() + " brackets are open here",
-                        "close them, or put a blank line between");
+                        "more than " + most + " brackets are open here",
+                        "close them, or put a blank line between, " + Quota.FILE_DEPTH.raising());
                 return;
+            }
+        }
+    }
+
+    /** @throws UnreadableException for a number that no instrument gives: the time to read it grows with its square */
+    static void checkNumbers(String file, String text, Limits limits) throws UnreadableException {
+        long most = limits.of(Quota.NUMBER_DIGITS);
+        int line = 1;
+        int lineStart = 0;
+        int digits = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\n') {
+                line++;
+                lineStart = i + 1;
+            }
+            digits = c >= '0' && c <= '9' ? digits + 1 : 0;
+            if (digits > most) {
+                throw UnreadableException.tooMuch(
+                        new Place(file, line, i - lineStart + 2 - digits, digits),
+                        "a number is too long",
+                        limits,
+                        Quota.NUMBER_DIGITS,
+                        "write as many digits as were measured");
             }
         }
     }

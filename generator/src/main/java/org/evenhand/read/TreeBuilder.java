@@ -6,7 +6,9 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /** Puts the events of a parser together to a tree, within limits, and finds keys that are written twice. */
 final class TreeBuilder {
@@ -15,11 +17,13 @@ final class TreeBuilder {
     private final Faults faults;
     private final Deque<Open> open = new ArrayDeque<>();
     private Node root;
+    private final Limits.Timing timing;
     private int nodes;
 
     TreeBuilder(Limits limits, Faults faults) {
         this.limits = limits;
         this.faults = faults;
+        this.timing = limits.begin();
     }
 
     void startMapping(Place place) throws UnreadableException {
@@ -36,6 +40,7 @@ final class TreeBuilder {
 
     void key(String key, Place place) throws UnreadableException {
         count(place);
+        checkLength(key, place);
         Open mapping = open.element();
         mapping.key = key;
         mapping.keyPlace = place;
@@ -43,10 +48,14 @@ final class TreeBuilder {
 
     void scalar(Node.Text text) throws UnreadableException {
         count(text.place());
-        if (text.value().length() > limits.textLength()) {
-            throw limit(text.place(), "a value of " + text.value().length() + " characters", limits.textLength());
-        }
+        checkLength(text.value(), text.place());
         put(text);
+    }
+
+    private void checkLength(String text, Place place) throws UnreadableException {
+        if (text.length() > limits.of(Quota.VALUE_CHARACTERS)) {
+            throw limit(place, "this has " + text.length() + " characters", Quota.VALUE_CHARACTERS);
+        }
     }
 
     /** Whether the next scalar of the innermost mapping is a key. */
@@ -61,22 +70,24 @@ final class TreeBuilder {
 
     private void push(Open part) throws UnreadableException {
         count(part.place);
-        if (open.size() >= limits.depth()) {
-            throw limit(part.place, "groups and lists within each other", limits.depth());
+        if (open.size() >= limits.of(Quota.FILE_DEPTH)) {
+            throw limit(part.place, "groups and lists stand too deep within each other", Quota.FILE_DEPTH);
         }
         open.push(part);
     }
 
     private void count(Place place) throws UnreadableException {
         nodes++;
-        if (nodes > limits.nodes()) {
-            throw limit(place, "the number of values in one file", limits.nodes());
+        if (nodes > limits.of(Quota.FILE_VALUES)) {
+            throw limit(place, "there are too many fields and values", Quota.FILE_VALUES);
+        }
+        if (nodes % 1024 == 0 && timing.isOver()) {
+            throw limit(place, "reading has taken too long", Quota.FILE_SECONDS);
         }
     }
 
-    private static UnreadableException limit(Place place, String what, int limit) {
-        return new UnreadableException(
-                Rules.SIZE_LIMIT, place, what + " may not exceed " + limit, "split the file or make the value shorter");
+    private UnreadableException limit(Place place, String message, Quota quota) {
+        return UnreadableException.tooMuch(place, message, limits, quota, "split the file, or make the value shorter");
     }
 
     private void put(Node node) {

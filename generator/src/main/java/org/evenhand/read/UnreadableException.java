@@ -1,6 +1,8 @@
 package org.evenhand.read;
 
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 
 /** A file that cannot be turned into a tree: where reading stopped, why, and what to do. */
 final class UnreadableException extends Exception {
@@ -16,6 +18,15 @@ final class UnreadableException extends Exception {
         this.rule = rule;
         this.place = place;
         this.remedy = remedy;
+    }
+
+    /** A file, or a part of it, is larger than is read. */
+    static UnreadableException tooMuch(Place place, String message, Limits limits, Quota quota, String remedy) {
+        return new UnreadableException(
+                Rules.SIZE_LIMIT,
+                place,
+                message + "; " + limits.of(quota) + " " + quota.what() + " are read",
+                remedy + ", " + quota.raising());
     }
 
     void reportTo(Faults faults) {

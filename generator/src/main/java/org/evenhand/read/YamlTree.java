@@ -1,6 +1,8 @@
 package org.evenhand.read;
 
+import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
+import org.evenhand.model.Quota;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -31,9 +33,9 @@ final class YamlTree {
      */
     static Node read(String file, String text, int before, Limits limits, Faults faults) throws UnreadableException {
         LoaderOptions options = new LoaderOptions();
-        options.setCodePointLimit(limits.fileBytes() + 1);
+        options.setCodePointLimit(limits.asInt(Quota.FILE_BYTES) + 1);
         // The tree builder has a limit of its own, with a message of its own.
-        options.setNestingDepthLimit(1000);
+        options.setNestingDepthLimit(limits.asInt(Quota.FILE_DEPTH) + 1);
         TreeBuilder tree = new TreeBuilder(limits, faults);
         try {
             Parser parser = new ParserImpl(new StreamReader(text), options);

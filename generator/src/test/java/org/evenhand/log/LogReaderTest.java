@@ -21,6 +21,7 @@ import org.evenhand.model.ColumnMapping;
 import org.evenhand.model.Finding;
 import org.evenhand.model.LogSource;
 import org.evenhand.model.Method;
+import org.evenhand.model.Quota;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
 import org.evenhand.quantity.Unit;
@@ -271,7 +272,8 @@ class LogReaderTest {
                 folder.resolve("latin.csv"),
                 "time [s],temperature [°C]\n0,1\n1,2\n".getBytes(StandardCharsets.ISO_8859_1));
         Files.writeString(folder.resolve("wide.csv"), "time [s]" + ",x".repeat(1500) + "\n");
-        Files.writeString(folder.resolve("long.csv"), header + "0,1\n1," + "2".repeat(LineBuffer.LONGEST_LINE) + "\n");
+        Files.writeString(
+                folder.resolve("long.csv"), header + "0,1\n1," + "2".repeat((int) Quota.LINE_BYTES.usual()) + "\n");
 
         LogOutcome outcome = LogReader.read(folder, new LogSource(name, Map.of(), ',', '.'), TEMPERATURE, RUN, sampled);
 
@@ -286,7 +288,7 @@ class LogReaderTest {
     @Test
     void a_quote_that_is_never_closed_does_not_take_the_memory() throws IOException {
         LogOutcome outcome =
-                read("time [s],temperature [°C]\n0,\"" + "21.4\n".repeat(LineBuffer.LONGEST_LINE / 2) + "\n");
+                read("time [s],temperature [°C]\n0,\"" + "21.4\n".repeat((int) Quota.LINE_BYTES.usual() / 2) + "\n");
         assertEquals("log.csv:2 size-limit", faults(outcome));
     }
 }

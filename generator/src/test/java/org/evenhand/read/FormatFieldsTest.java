@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
 import org.evenhand.docs.Guide;
 import org.evenhand.docs.Guide.Table;
 import org.evenhand.model.Finding;
+import org.evenhand.model.Limits;
 import org.junit.jupiter.api.Test;
 
 /** The tables of the page on the format name every field that is declared, and no other, each with an example that is read. */

@@ -26,6 +26,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenhand.model.Finding;
+import org.evenhand.model.Limits;
 import org.junit.jupiter.api.Test;
 
 /**

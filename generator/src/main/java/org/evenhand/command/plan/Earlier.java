@@ -16,6 +16,7 @@ import org.evenhand.command.UnusableException;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.compare.StudyEvidence;
+import org.evenhand.model.Limits;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Method;
 import org.evenhand.model.ResultsFolder;
@@ -33,11 +34,11 @@ import org.evenhand.read.NearMiss;
  */
 record Earlier(Path root, ResultsFolder folder, StudyEvidence evidence) {
 
-    static Earlier of(Path root, String study) {
+    static Earlier of(Path root, String study, Limits limits) {
         if (!Files.isDirectory(root)) {
             throw new UnusableException("there is no folder " + root);
         }
-        CheckedFolder checked = FolderChecker.check(root);
+        CheckedFolder checked = FolderChecker.check(root, Optional.empty(), limits);
         String id = study;
         if (id == null) {
             if (checked.studies().size() != 1) {

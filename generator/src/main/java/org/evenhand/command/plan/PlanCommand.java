@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.evenhand.command.LimitOption;
 import org.evenhand.command.Streams;
 import org.evenhand.command.UnusableException;
 import org.evenhand.model.Run;
@@ -107,6 +108,9 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "of the random order; the same gives the same order [1]")
     private long seed = 1;
 
+    @Mixin
+    private LimitOption limit = new LimitOption();
+
     public PlanCommand(Streams streams) {
         this.streams = streams;
     }
@@ -119,7 +123,7 @@ public final class PlanCommand implements Callable<Integer> {
         if (!order.equals("random") && !order.equals("interleaved")) {
             throw new UnusableException("--order is random or interleaved, not “" + order + "”");
         }
-        Optional<Earlier> earlier = Optional.ofNullable(from).map(f -> Earlier.of(f, study));
+        Optional<Earlier> earlier = Optional.ofNullable(from).map(f -> Earlier.of(f, study, limit.limits()));
         double sure = share("--confidence", confidence, 0.95);
         boolean comparing = difference != null || margin != null || (runs != null && (spread != null || from != null));
         int largest = comparing ? compared(earlier, sure) : 0;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.evenhand.command.UnusableException;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Method;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
@@ -21,11 +22,11 @@ import org.evenhand.read.NearMiss;
  */
 record Destination(Path root, ResultsFolder folder, Study study, Method method) {
 
-    static Destination of(Path root, String study, String method) {
+    static Destination of(Path root, String study, String method, Limits limits) {
         if (!Files.isDirectory(root)) {
             throw new UnusableException("there is no folder " + root + "; “evenhand start " + root + "” makes one");
         }
-        ResultsFolder folder = FolderReader.read(root);
+        ResultsFolder folder = FolderReader.read(root, limits);
         Study found = study(root, folder, study);
         String id = method == null ? found.methods().get(0) : method;
         if (!found.methods().contains(id)) {

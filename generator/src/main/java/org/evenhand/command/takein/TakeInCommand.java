@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.evenhand.command.LimitOption;
 import org.evenhand.command.Streams;
 import org.evenhand.command.UnusableException;
 import org.evenhand.log.LogOutcome;
@@ -24,6 +25,7 @@ import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -116,6 +118,9 @@ public final class TakeInCommand implements Callable<Integer> {
     @Option(names = "--yes", description = "writes without asking")
     private boolean yes;
 
+    @Mixin
+    private LimitOption limit = new LimitOption();
+
     public TakeInCommand(Streams streams) {
         this.streams = streams;
     }
@@ -132,7 +137,7 @@ public final class TakeInCommand implements Callable<Integer> {
             streams.out().flush();
             return 0;
         }
-        Destination destination = Destination.of(to, study, method);
+        Destination destination = Destination.of(to, study, method, limit.limits());
         List<RunDraft> drafts = new ArrayList<>();
         boolean usable = true;
         for (Path log : logs) {
