@@ -21,17 +21,20 @@ import org.evenhand.prose.ProseFault;
  * @param findings on it, its runs and comparisons, sorted
  * @param corrections of its texts, where it is plain what would be right
  * @param moved figures that read otherwise than in the former publication it was held against
+ * @param movedSentences those of its sentences that are linked to them
  */
 public record CheckedStudy(
         StudyEvidence evidence,
         List<Finding> findings,
         List<ProseFault.Correction> corrections,
-        List<MovedFigures.Moved> moved) {
+        List<MovedFigures.Moved> moved,
+        List<MovedSentence> movedSentences) {
 
     public CheckedStudy {
         findings = List.copyOf(findings);
         corrections = List.copyOf(corrections);
         moved = List.copyOf(moved);
+        movedSentences = List.copyOf(movedSentences);
     }
 
     /** Whether the study is not published. */

@@ -7,14 +7,18 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.StudyEvidence;
 import org.evenhand.measure.Measurements;
 import org.evenhand.model.Finding;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
+import org.evenhand.model.Subject;
 import org.evenhand.model.Waiver;
+import org.evenhand.prose.Names;
 import org.evenhand.prose.ProseFault;
+import org.evenhand.prose.StudyResolver;
 import org.evenhand.read.FormerAnswer;
 
 /** Applies every rule to every study. */
@@ -37,15 +41,28 @@ public final class Checker {
             Function<Study, Optional<FormerAnswer>> former) {
         List<Finding> all = new ArrayList<>(folder.findings());
         all.addAll(measured.findings());
-        all.addAll(ProseChecks.ofFrontPage(folder));
+        List<ProseFault> own = ProseChecks.ofFolder(folder);
+        own.forEach(f -> all.add(ProseChecks.finding(f, Subject.PUBLICATION)));
+        Names names = StudyResolver.names(folder);
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
-            CheckedStudy checked = check(new StudyView(folder, study, measured, former.apply(study.study())), measured);
+            CheckedStudy checked = check(
+                    new StudyView(
+                            folder,
+                            study,
+                            measured,
+                            former.apply(study.study()),
+                            new StudyTexts(folder, study.study(), names),
+                            ComparisonResult::verdict),
+                    measured);
             studies.put(id, checked);
             all.addAll(checked.findings());
         });
         return new CheckedFolder(
-                folder, studies, all.stream().sorted().distinct().toList());
+                folder,
+                studies,
+                all.stream().sorted().distinct().toList(),
+                own.stream().flatMap(f -> f.correction().stream()).toList());
     }
 
     private static CheckedStudy check(StudyView view, Measurements measured) {
@@ -56,20 +73,30 @@ public final class Checker {
                         f.subject().study().filter(view.study().id()::equals).isPresent())
                 .forEach(findings::add);
         view.runs().forEach(r -> findings.addAll(r.measured().findings()));
-        for (Rule rule : Catalogue.RULES) {
-            Report report = new Report(rule.facts(), view.folder().publication());
-            rule.check(view, report);
-            report.findings().forEach(f -> findings.add(waived(view, f)));
-        }
+        apply(view, false, findings);
         // What may be said of a comparison is known only now that all refusals are.
-        CheckedStudy soFar = new CheckedStudy(view.evidence(), findings, List.of(), List.of());
-        List<ProseFault> faults = ProseChecks.faults(view, soFar::verdict);
+        CheckedStudy soFar = new CheckedStudy(view.evidence(), findings, List.of(), List.of(), List.of());
+        StudyView judged = view.judged(soFar::verdict);
+        apply(judged, true, findings);
+        List<MovedFigures.Moved> moved = judged.movedFigures();
+        List<ProseFault> faults = ProseChecks.faults(judged);
         faults.forEach(f -> findings.add(waived(view, ProseChecks.finding(f, view.subject()))));
         return new CheckedStudy(
                 view.evidence(),
                 findings.stream().sorted().distinct().toList(),
                 faults.stream().flatMap(f -> f.correction().stream()).toList(),
-                view.movedFigures());
+                moved,
+                MovedSentence.in(judged, moved, faults));
+    }
+
+    private static void apply(StudyView view, boolean withVerdicts, List<Finding> findings) {
+        for (Rule rule : Catalogue.RULES) {
+            if (rule.needsVerdicts() == withVerdicts) {
+                Report report = new Report(rule.facts(), view.folder().publication());
+                rule.check(view, report);
+                report.findings().forEach(f -> findings.add(waived(view, f)));
+            }
+        }
     }
 
     /** The finding, waived if the study or the run that it is about waives its rule. */

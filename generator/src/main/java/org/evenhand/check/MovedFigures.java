@@ -7,12 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.compare.StudyEvidence;
 import org.evenhand.compare.Verdict;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Study;
+import org.evenhand.prose.Target;
 import org.evenhand.quantity.Figures;
 import org.evenhand.read.FormerAnswer;
 import org.evenhand.read.FormerAnswer.FormerFigure;
@@ -42,10 +44,15 @@ public final class MovedFigures {
         }
     }
 
-    /** Figures that read otherwise, in the order of the evidence; then those that are gone. */
-    static List<Moved> of(StudyEvidence evidence, FormerAnswer former) {
+    /**
+     * Figures that read otherwise, in the order of the evidence; then those that are gone.
+     *
+     * @param verdict of a comparison; one that is refused shows no figure any more
+     */
+    static List<Moved> of(
+            StudyEvidence evidence, FormerAnswer former, Function<ComparisonResult, Optional<Verdict>> verdict) {
         List<Moved> moved = new ArrayList<>();
-        Map<String, Written> present = figures(evidence);
+        Map<String, Written> present = figures(evidence, verdict);
         present.forEach((address, now) -> {
             FormerFigure before = former.figures().get(address);
             // A refused comparison published no figure.
@@ -72,22 +79,23 @@ public final class MovedFigures {
         return moved;
     }
 
-    private static Map<String, Written> figures(StudyEvidence evidence) {
+    private static Map<String, Written> figures(
+            StudyEvidence evidence, Function<ComparisonResult, Optional<Verdict>> verdicts) {
         Map<String, Written> figures = new LinkedHashMap<>();
         for (LevelSummary s : evidence.summaries()) {
             String address = "level/" + s.level() + "/" + name(evidence.study(), s.measurand());
             figures.put(address, new Written(s.mean(), s.interval(), s.unit().symbol(), "", false));
         }
         for (ComparisonResult result : evidence.comparisons()) {
-            add(result, figures);
+            add(result, verdicts.apply(result), figures);
         }
         return figures;
     }
 
-    private static void add(ComparisonResult result, Map<String, Written> figures) {
+    private static void add(ComparisonResult result, Optional<Verdict> stands, Map<String, Written> figures) {
         String id = result.plan().id();
         String unit = result.unit().symbol();
-        String verdict = result.verdict().map(Verdict::word).orElse("");
+        String verdict = stands.map(Verdict::word).orElse("");
         if (result instanceof ComparisonResult.Contrasted r) {
             figures.put(id, new Written(r.estimate(), r.interval(), unit, verdict, false));
         } else if (result instanceof ComparisonResult.GeometricMean r) {
@@ -132,6 +140,9 @@ public final class MovedFigures {
 
         @Override
         public String toString() {
+            if (verdict.equals(Verdict.NOT_COMPARABLE.word())) {
+                return verdict.toLowerCase(Locale.ROOT);
+            }
             double u = interval.map(Interval::halfWidth).orElse(0.0);
             String number = value.isEmpty() ? "none" : Figures.value(value.getAsDouble(), u);
             String range = ends && interval.isPresent()
@@ -141,6 +152,15 @@ public final class MovedFigures {
             String of = unit.equals("1") || unit.isEmpty() || value.isEmpty() ? "" : " " + unit;
             return number + range + of + (verdict.isEmpty() ? "" : " (" + verdict.toLowerCase(Locale.ROOT) + ")");
         }
+    }
+
+    /** Whether a link to a figure leads to one that moved, or to what it is part of. */
+    static boolean concerns(Moved moved, Target target, Study study) {
+        if (target instanceof Target.OfComparison t) {
+            return moved.address().equals(t.comparison()) || moved.address().startsWith(t.comparison() + "/");
+        }
+        return target instanceof Target.OfLevel t
+                && moved.address().equals("level/" + t.level() + "/" + name(study, t.measurand()));
     }
 
     private static String name(Study study, MeasurandId id) {

@@ -25,6 +25,7 @@ import org.evenhand.model.Run;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Status;
 import org.evenhand.model.Study;
+import org.evenhand.prose.StudyResolver;
 
 /**
  * Holds two levels of any studies against each other, by the same rules that hold within a study: the two are put into a
@@ -110,7 +111,13 @@ public final class Pairing {
             }
         }
         StudyEvidence evidence = Comparer.evidence(study(first, second, factor, plan, labels), runs, folder.methods());
-        List<Finding> findings = findings(new StudyView(folder, evidence, measured, Optional.empty()));
+        List<Finding> findings = findings(new StudyView(
+                folder,
+                evidence,
+                measured,
+                Optional.empty(),
+                new StudyTexts(folder, evidence.study(), StudyResolver.names(folder)),
+                ComparisonResult::verdict));
         return new Judgement(
                 (ComparisonResult.Contrasted) evidence.comparisons().get(0),
                 factor,
@@ -205,6 +212,7 @@ public final class Pairing {
                 List.of(),
                 Optional.empty(),
                 Status.DRAFT,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),

@@ -6,23 +6,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.evenhand.check.rule.ProseRules;
-import org.evenhand.compare.ComparisonResult;
-import org.evenhand.compare.Verdict;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
-import org.evenhand.model.Publication;
+import org.evenhand.model.Places;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
 import org.evenhand.prose.EvidenceResolver;
-import org.evenhand.prose.Prose;
 import org.evenhand.prose.ProseFault;
 import org.evenhand.prose.ProseSource;
+import org.evenhand.prose.ProseText;
 import org.evenhand.prose.StudyResolver;
 import org.evenhand.prose.Verification;
-import org.evenhand.read.Rules;
+import org.evenhand.prose.Verification.Extent;
 
 /** Holds the texts of a study, and those of the front page, against the figures. */
 final class ProseChecks {
@@ -32,41 +29,43 @@ final class ProseChecks {
 
     private ProseChecks() {}
 
-    /**
-     * What is wrong with the texts of a study.
-     *
-     * @param verdict of each comparison, refusals included
-     */
-    static List<ProseFault> faults(StudyView view, Function<ComparisonResult, Optional<Verdict>> verdict) {
-        return faults(StudyTexts.of(view.study()), StudyResolver.of(view.folder(), view.evidence(), verdict));
+    /** What is wrong with the texts of a study, held against the verdicts that stand. */
+    static List<ProseFault> faults(StudyView view) {
+        StudyResolver resolver = StudyResolver.of(view.folder(), view.evidence(), view.verdict())
+                .with(view.texts().names());
+        return faults(view.texts().texts(), resolver, Extent.ALL);
     }
 
-    /** What is wrong with the words of the front page, as findings. */
-    static List<Finding> ofFrontPage(ResultsFolder folder) {
-        Optional<Publication> publication =
-                folder.publication().filter(p -> p.about().isPresent());
-        if (publication.isEmpty()) {
-            return List.of();
-        }
-        ProseSource about = ProseSource.field(
-                publication.get().places().of("about"),
-                publication.get().about().get(),
-                ProseSource.Form.BLOCK);
-        return faults(List.of(about), StudyResolver.withoutStudy(folder)).stream()
-                .map(f -> finding(f, Subject.PUBLICATION))
+    /** What is wrong with the texts that belong to no study: the front page, items, instruments and methods. */
+    static List<ProseFault> ofFolder(ResultsFolder folder) {
+        StudyResolver resolver = StudyResolver.withoutStudy(folder);
+        List<ProseText> frontPage = new ArrayList<>();
+        folder.publication().ifPresent(p -> p.about().ifPresent(t -> frontPage.add(field(p.places(), "about", t))));
+        List<ProseText> records = new ArrayList<>();
+        folder.items().values().forEach(i -> i.notes().ifPresent(t -> records.add(field(i.places(), "notes", t))));
+        folder.instruments()
+                .values()
+                .forEach(i -> i.notes().ifPresent(t -> records.add(field(i.places(), "notes", t))));
+        List<ProseText> procedures = folder.methods().values().stream()
+                .map(m -> ProseText.read(ProseSource.body(m.places().file().file(), m.procedureLine(), m.procedure())))
                 .toList();
+        List<ProseFault> faults = new ArrayList<>(faults(frontPage, resolver, Extent.ALL));
+        faults.addAll(faults(records, resolver, Extent.LINKS_AND_CLAIMS));
+        faults.addAll(faults(procedures, resolver, Extent.LINKS));
+        return faults;
     }
 
-    private static List<ProseFault> faults(List<ProseSource> texts, EvidenceResolver resolver) {
+    private static ProseText field(Places places, String path, String text) {
+        return ProseText.read(ProseSource.field(places.of(path), text, ProseSource.Form.BLOCK));
+    }
+
+    private static List<ProseFault> faults(List<ProseText> texts, EvidenceResolver resolver, Extent extent) {
         Verification verification = Verification.of(resolver);
-        List<ProseFault> faults = new ArrayList<>();
-        for (ProseSource text : texts) {
-            // Active content is looked for in every text of the folder by a rule of its own.
-            Stream<ProseFault> addresses = Prose.render(text, resolver, target -> "#", 0).faults().stream()
-                    .filter(f -> f.rule().equals(Rules.REFERENCE_UNRESOLVED));
-            Stream.concat(addresses, verification.verify(text).stream()).forEach(faults::add);
-        }
-        return faults.stream().sorted().distinct().toList();
+        return texts.stream()
+                .flatMap(t -> verification.verify(t, extent).stream())
+                .sorted()
+                .distinct()
+                .toList();
     }
 
     static Finding finding(ProseFault fault, Subject subject) {

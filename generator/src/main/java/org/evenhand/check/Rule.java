@@ -12,4 +12,9 @@ public interface Rule {
      * @param report takes what was found; a rule that reports nothing has passed
      */
     void check(StudyView study, Report report);
+
+    /** Whether it has to know which comparisons all other rules have refused. */
+    default boolean needsVerdicts() {
+        return false;
+    }
 }

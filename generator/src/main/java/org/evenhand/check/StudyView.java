@@ -3,9 +3,11 @@ package org.evenhand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.StudyEvidence;
+import org.evenhand.compare.Verdict;
 import org.evenhand.measure.Measurements;
 import org.evenhand.model.Comparison;
 import org.evenhand.model.Instrument;
@@ -27,13 +29,25 @@ import org.evenhand.read.FormerAnswer;
  * @param evidence its figures
  * @param measured the runs of all studies
  * @param former what a former publication said; absent if there is none to hold it against
+ * @param texts what its author wrote
+ * @param verdict what may be said of a comparison, as far as is known: with the refusals once all rules have spoken
  */
 public record StudyView(
-        ResultsFolder folder, StudyEvidence evidence, Measurements measured, Optional<FormerAnswer> former) {
+        ResultsFolder folder,
+        StudyEvidence evidence,
+        Measurements measured,
+        Optional<FormerAnswer> former,
+        StudyTexts texts,
+        Function<ComparisonResult, Optional<Verdict>> verdict) {
+
+    /** The same, now that all refusals are known. */
+    StudyView judged(Function<ComparisonResult, Optional<Verdict>> judgement) {
+        return new StudyView(folder, evidence, measured, former, texts, judgement);
+    }
 
     /** The figures that read otherwise than in the former publication. */
     public List<MovedFigures.Moved> movedFigures() {
-        return former.map(f -> MovedFigures.of(evidence, f)).orElse(List.of());
+        return former.map(f -> MovedFigures.of(evidence, f, verdict)).orElse(List.of());
     }
 
     public Study study() {

@@ -120,15 +120,15 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void printMoved(CheckedFolder checked) {
-        checked.studies()
-                .forEach((id, study) -> study.moved().forEach(m -> streams.out().println(id + ": " + m)));
+        checked.studies().forEach((id, study) -> {
+            study.moved().forEach(m -> streams.out().println(id + ": " + m));
+            study.movedSentences().forEach(s -> streams.out().println(s));
+        });
         streams.out().flush();
     }
 
     private int suggestions(CheckedFolder checked) {
-        List<Correction> corrections = checked.studies().values().stream()
-                .flatMap(s -> s.corrections().stream())
-                .toList();
+        List<Correction> corrections = checked.corrections();
         try {
             streams.out().print(new SuggestedPatch(folder).of(corrections));
             streams.out().flush();

@@ -1,6 +1,9 @@
 package org.evenhand.page;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.zip.CRC32;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.MeasurandId;
@@ -9,6 +12,7 @@ import org.evenhand.model.Study;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.words.StudyNames;
+import org.evenhand.prose.EvidenceAddress;
 import org.evenhand.prose.EvidenceResolver;
 import org.evenhand.prose.ProseSource;
 import org.evenhand.prose.StudyResolver;
@@ -31,17 +35,17 @@ final class FolderProse implements Prose {
 
     @Override
     public Markup flow(String markdown, String page, Optional<CheckedStudy> study) {
-        return new Markup(render(markdown, ProseSource.Form.BLOCK, page, study));
+        return new Markup(render(markdown, ProseSource.Form.BLOCK, page, study, true));
     }
 
     @Override
     public Markup phrase(String markdown, String page, Optional<CheckedStudy> study) {
-        return new Markup(render(markdown, ProseSource.Form.INLINE, page, study));
+        return new Markup(render(markdown, ProseSource.Form.INLINE, page, study, true));
     }
 
     @Override
     public String plain(String markdown, Optional<CheckedStudy> study) {
-        return render(markdown, ProseSource.Form.INLINE, Address.INDEX, study)
+        return render(markdown, ProseSource.Form.INLINE, Address.INDEX, study, false)
                 .replaceAll("<[^>]*>", "")
                 .replace("&lt;", "<")
                 .replace("&gt;", ">")
@@ -51,17 +55,47 @@ final class FolderProse implements Prose {
                 .strip();
     }
 
-    private String render(String markdown, ProseSource.Form form, String page, Optional<CheckedStudy> study) {
+    private String render(
+            String markdown, ProseSource.Form form, String page, Optional<CheckedStudy> study, boolean withNotes) {
         EvidenceResolver resolver = study.isPresent()
                 ? StudyResolver.of(checked.folder(), study.get().evidence(), study.get()::verdict)
                 : StudyResolver.withoutStudy(checked.folder());
         return org.evenhand.prose.Prose.render(
                         ProseSource.field(NOWHERE, markdown, form),
                         resolver,
-                        target -> address(target, page),
+                        withNotes ? new OnPage(page, noteId(markdown, study)) : target -> address(target, page),
                         HEADING_SHIFT)
                 .html()
                 .strip();
+    }
+
+    /** Where a text stands, with the notes to its figures. */
+    private final class OnPage implements EvidenceAddress {
+        private final String page;
+        private final String notes;
+
+        OnPage(String page, String notes) {
+            this.page = page;
+            this.notes = notes;
+        }
+
+        @Override
+        public String of(Target target) {
+            return address(target, page);
+        }
+
+        @Override
+        public Optional<String> notes() {
+            return Optional.of(notes);
+        }
+    }
+
+    /** Several texts may stand on a page, each with its notes: what is written in them tells them apart. */
+    private static String noteId(String markdown, Optional<CheckedStudy> study) {
+        CRC32 sum = new CRC32();
+        sum.update(markdown.getBytes(StandardCharsets.UTF_8));
+        String of = study.map(s -> s.evidence().study().id() + ".").orElse("");
+        return "note." + of + String.format(Locale.ROOT, "%08x", sum.getValue());
     }
 
     private String address(Target target, String page) {

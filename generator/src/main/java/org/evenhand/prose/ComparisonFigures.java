@@ -33,6 +33,10 @@ final class ComparisonFigures {
         this.verdict = verdict;
     }
 
+    Function<ComparisonResult, Optional<Verdict>> verdict() {
+        return verdict;
+    }
+
     Evidence of(Study study, ComparisonResult result) {
         if (result instanceof ComparisonResult.Contrasted r) {
             boolean ratio = r.plan().kind() == Comparison.Kind.RATIO;

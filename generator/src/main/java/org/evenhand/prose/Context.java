@@ -1,7 +1,5 @@
 package org.evenhand.prose;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,42 +13,21 @@ import java.util.regex.Pattern;
 final class Context {
 
     private final Language language;
-    private final List<String> levels;
-    private final Optional<Pattern> numberedNames;
-    private final Pattern anyLevel;
-    private final String kinds;
+    private final Names names;
+    private final Names levels;
+    private final Phrases anyLevel;
     private final Map<List<Side>, Orientation.Patterns> orientations = new HashMap<>();
-    private Pattern quantified;
-    private Pattern kind;
     private Optional<Pattern> thanLevel;
 
     Context(EvidenceResolver resolver) {
         this.language = Language.of(resolver.language());
-        this.levels = longestFirst(resolver.levels());
-        List<String> names = new ArrayList<>(resolver.names());
-        names.addAll(levels);
-        List<String> numbered = longestFirst(names).stream()
-                .filter(n -> n.chars().anyMatch(Character::isDigit))
-                .toList();
-        this.numberedNames = numbered.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        Words.pattern("(?<![\\p{L}\\p{Nd}.,])" + Words.alternatives(numbered) + "(?![\\p{L}\\p{Nd}])"));
+        this.names = resolver.names();
+        this.levels = Names.of(resolver.levels());
         List<String> plain =
-                levels.stream().filter(l -> l.matches(".*[ \\d].*")).toList();
-        this.anyLevel = Words.pattern(
+                levels.all().stream().filter(l -> l.matches(".*[ \\d].*")).toList();
+        this.anyLevel = new Phrases(
+                plain,
                 plain.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{Nd}])" + Words.alternatives(plain) + "(?![\\p{L}\\p{Nd}])");
-        List<String> all = new ArrayList<>(language.words.list("kind-word"));
-        resolver.names().forEach(n -> all.addAll(List.of(n, n + "s")));
-        this.kinds = Words.alternatives(longestFirst(all));
-    }
-
-    private static List<String> longestFirst(List<String> names) {
-        return names.stream()
-                .map(n -> n.toLowerCase(Locale.ROOT))
-                .distinct()
-                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(n -> n))
-                .toList();
     }
 
     Language language() {
@@ -63,17 +40,8 @@ final class Context {
 
     /** Blanks out names, so that the numbers in them are not taken for quantities. */
     String withoutNames(String text) {
-        if (numberedNames.isEmpty() || text.chars().noneMatch(Character::isDigit)) {
-            return text;
-        }
-        StringBuilder blank = new StringBuilder(text);
-        Matcher matcher = numberedNames.get().matcher(text);
-        while (matcher.find()) {
-            for (int i = matcher.start(); i < matcher.end(); i++) {
-                blank.setCharAt(i, PassageReader.GAP);
-            }
-        }
-        return blank.toString();
+        // The name of an item may be part of a level's.
+        return names.without(levels.without(text));
     }
 
     /**
@@ -82,11 +50,10 @@ final class Context {
      * <p>Only names that could be nothing else are looked for, those of several words or with a number: "full" may speak of the load.
      */
     Optional<MatchResult> otherLevel(String text, Side meant) {
-        Pattern own = Words.pattern("(?<![\\p{L}\\p{Nd}])" + Words.alternatives(meant.names()) + "(?![\\p{L}\\p{Nd}])");
         Optional<MatchResult> other = Optional.empty();
         StringBuilder rest = new StringBuilder(text);
         Matcher matcher = anyLevel.matcher(text);
-        while (matcher.find()) {
+        for (int at = 0; anyLevel.find(matcher, text, at); at = matcher.end()) {
             if (!meant.names().contains(matcher.group().toLowerCase(Locale.ROOT).replaceAll("\\s+", " "))) {
                 other = other.isPresent() ? other : Optional.of(matcher.toMatchResult());
                 // "spreader" within "spreader and fan" does not name the spreader alone.
@@ -95,38 +62,36 @@ final class Context {
                 }
             }
         }
-        return own.matcher(rest).find() ? Optional.empty() : other;
+        return other.isEmpty() || isNamed(meant, rest.toString()) ? Optional.empty() : other;
+    }
+
+    private static boolean isNamed(Side side, String text) {
+        return Words.pattern("(?<![\\p{L}\\p{Nd}])" + Words.alternatives(side.names()) + "(?![\\p{L}\\p{Nd}])")
+                .matcher(text)
+                .find();
     }
 
     Orientation.Patterns orientation(Side level, Side against) {
         return orientations.computeIfAbsent(
-                List.of(level, against), s -> new Orientation.Patterns(level, against, levels, words()));
+                List.of(level, against), s -> new Orientation.Patterns(level, against, levels.all(), words()));
     }
 
     /** "Most specimens": a word that speaks for a whole kind, and the kind. */
-    Pattern quantified() {
-        if (quantified == null) {
-            String limited = words().any("limited");
-            quantified = SentenceCheck.word(
-                    "(?<quantifier>" + words().any("quantifier") + ")(?:\\s+(?!" + limited + ")\\p{L}+)?\\s+" + kinds);
-        }
-        return quantified;
+    Phrases quantified() {
+        return names.quantified(words());
     }
 
-    Pattern kind() {
-        if (kind == null) {
-            kind = SentenceCheck.word(kinds);
-        }
-        return kind;
+    Phrases kind() {
+        return names.kinds(words());
     }
 
     /** "... than the Quillet 2", behind a word that states a direction; nothing where there are no levels. */
     Optional<Pattern> thanLevel() {
         if (thanLevel == null) {
-            thanLevel = levels.isEmpty()
+            thanLevel = levels.all().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Words.pattern("\\s+(?:\\p{L}+\\s+){0,3}?" + words().any("base") + "\\s+(?:"
-                            + words().any("filler") + "\\s+){0,3}" + Words.alternatives(levels)
+                            + words().any("filler") + "\\s+){0,3}" + Words.alternatives(levels.all())
                             + "(?![\\p{L}\\p{Nd}])"));
         }
         return thanLevel;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.prose.Words.Direction;
@@ -19,21 +18,14 @@ final class Directions {
     private static final Dimension TEMPERATURE = Unit.of("K").dimension();
 
     private final Words words;
-    private final Pattern pattern;
-    private final Pattern negated;
-    private final Set<String> hints;
+    private final Phrases phrases;
+    private final Phrases negations;
+    private final Pattern shortened = Words.pattern("n't(?:\\s+\\p{L}+)?\\s+$");
 
     Directions(Words words) {
         this.words = words;
-        this.hints = words.hints("direction");
-        this.pattern = Words.pattern("(?<![\\p{L}-])(?<word>" + words.any("direction") + ")(?![\\p{L}-])");
-        this.negated = Words.pattern(
-                "(?<!\\p{L})" + words.any("negation") + "(?:\\s+[\\p{L}]+)?\\s+$|n't(?:\\s+[\\p{L}]+)?\\s+$");
-    }
-
-    /** Words of which a text has one if it states a direction. */
-    Set<String> hints() {
-        return hints;
+        this.phrases = Phrases.of(words, "(?<![\\p{L}-])", "(?![\\p{L}-])", "direction");
+        this.negations = Phrases.of(words, "(?<!\\p{L})", "(?:\\s+\\p{L}+)?\\s+$", "negation");
     }
 
     /** A word that states a direction, where it stands. */
@@ -42,13 +34,13 @@ final class Directions {
     /** All such words that are not denied, but for those that belong to a number: "more than 30 K". */
     List<At> in(String text, List<Stated> numbers) {
         List<At> found = new ArrayList<>();
-        Matcher matcher = pattern.matcher(text);
-        while (matcher.find()) {
+        Matcher matcher = phrases.matcher(text);
+        for (int at = 0; phrases.find(matcher, text, at); at = matcher.end()) {
             int start = matcher.start();
             int end = matcher.end();
             boolean ofNumber = numbers.stream().anyMatch(n -> n.start() < end && start < n.numberStart());
             if (!ofNumber && !isNegated(text, start)) {
-                String word = matcher.group("word").toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+                String word = matcher.group().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
                 found.add(new At(words.directions().get(word), start, end));
             }
         }
@@ -58,7 +50,11 @@ final class Directions {
     boolean isNegated(String text, int at) {
         int clause = Math.max(
                 text.lastIndexOf(',', at - 1), Math.max(text.lastIndexOf(';', at - 1), text.lastIndexOf(':', at - 1)));
-        return negated.matcher(text.substring(Math.max(0, clause), at)).find();
+        int from = Math.max(0, clause);
+        return negations.findBefore(negations.matcher(text), text, from, at)
+                || shortened
+                        .matcher(text.substring(Math.max(from, at - Phrases.REACH), at))
+                        .find();
     }
 
     /**

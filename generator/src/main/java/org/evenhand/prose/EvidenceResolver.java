@@ -25,8 +25,8 @@ public interface EvidenceResolver {
     }
 
     /** Names of items and the like, which may hold numbers. */
-    default List<String> names() {
-        return List.of();
+    default Names names() {
+        return Names.NONE;
     }
 
     /** Found, or not. */

@@ -1,7 +1,6 @@
 package org.evenhand.prose;
 
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -15,11 +14,12 @@ final class Language {
     final Directions directions;
     final SentenceCheck sentences;
     final UnlinkedCheck unlinked;
-    final Set<String> open;
-    final Pattern apart;
+    final Cue.Table cues;
+    final Phrases open;
+    final Phrases apart;
     final Pattern of;
     final Pattern confidence;
-    final Map<Stated.Bound, Pattern> before;
+    final Map<Stated.Bound, Phrases> before;
 
     private Language(Words words) {
         this.words = words;
@@ -27,14 +27,15 @@ final class Language {
         this.directions = new Directions(words);
         this.sentences = new SentenceCheck(words, directions);
         this.unlinked = new UnlinkedCheck(words, scanner);
-        this.open = words.hints("open");
-        this.apart = Words.pattern("(?<!\\p{L})" + words.any("apart") + "(?!\\p{L})");
+        this.cues = new Cue.Table(words);
+        this.open = Phrases.of(words, "(?<!\\p{L})", "(?!\\p{L})", "open");
+        this.apart = Phrases.of(words, "(?<!\\p{L})", "(?!\\p{L})", "apart");
         this.of = Words.pattern("\\s*" + words.any("of") + "(?!\\p{L})");
         this.confidence = Words.pattern("\\s+" + words.any("confidence") + "(?!\\p{L})");
         this.before = Map.of(
-                Stated.Bound.UPPER, Words.pattern("(?<!\\p{L})" + words.any("upper") + "\\s*$"),
-                Stated.Bound.LOWER, Words.pattern("(?<!\\p{L})" + words.any("lower") + "\\s*$"),
-                Stated.Bound.ABOUT, Words.pattern("(?<!\\p{L})" + words.any("about") + "\\s*$"));
+                Stated.Bound.UPPER, Phrases.of(words, "(?<!\\p{L})", "\\s*$", "upper"),
+                Stated.Bound.LOWER, Phrases.of(words, "(?<!\\p{L})", "\\s*$", "lower"),
+                Stated.Bound.ABOUT, Phrases.of(words, "(?<!\\p{L})", "\\s*$", "about"));
     }
 
     /** A language by its IETF tag; English where there are no words for it. */

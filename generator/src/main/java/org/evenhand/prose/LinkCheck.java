@@ -38,8 +38,7 @@ final class LinkCheck {
         this.orientation =
                 contrast ? Orientation.of(text, link.start(), evidence, sentence.context()) : Orientation.NOT_NAMED;
         this.stated = link.isEmpty() ? List.of() : scanner.scan(linkText());
-        boolean directed =
-                contrast && sentence.has(sentence.language().directions.hints());
+        boolean directed = contrast && sentence.has(Cue.DIRECTION);
         this.directions = directed ? directions(text) : List.of();
     }
 
@@ -59,12 +58,11 @@ final class LinkCheck {
 
     private List<At> directions(String around) {
         Directions finder = sentence.language().directions;
-        boolean open = sentence.isOpen();
         List<Stated> numbers = scanner.scan(around);
         return finder.in(around, numbers).stream()
                 .filter(d -> isOwn(d)
                         || (d.direction().anywhere()
-                                && !open
+                                && !sentence.isOpen(d.start())
                                 && !sentence.passage().isLinked(d.start(), d.end())))
                 .filter(d -> Directions.sign(d.direction(), evidence).isPresent())
                 .toList();

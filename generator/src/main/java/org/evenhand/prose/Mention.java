@@ -19,28 +19,32 @@ import org.evenhand.quantity.Unit;
  */
 public record Mention(Place place, String written, double value, Unit unit, String sentence) {
 
-    /** All quantities of a text, in order, but for headings, quotations, code and the given values of others. */
-    public static List<Mention> in(ProseSource source, EvidenceResolver resolver) {
-        Markdown.Tree tree = Markdown.parse(source);
-        if (tree.document().isEmpty()) {
-            return List.of();
-        }
-        Context context = new Context(resolver);
+    /**
+     * All quantities of a text, in order, but for headings, quotations, code and the given values of others.
+     *
+     * @param language of the text, as an IETF tag
+     */
+    public static List<Mention> in(ProseText text, String language) {
+        Language of = Language.of(language);
         List<Mention> mentions = new ArrayList<>();
-        for (Passage passage : PassageReader.read(tree.document().get(), source.text(), resolver)) {
-            if (passage.heading() || passage.quoted()) {
+        for (Passage passage : text.passages()) {
+            if (passage.heading() || passage.quoted() || !of.scanner.mayHave(passage.text())) {
                 continue;
             }
             List<Range> silent = new ArrayList<>(passage.silent());
             silent.addAll(passage.cited());
-            passage.links().stream()
-                    .filter(l -> l.evidence().kind() == Evidence.Kind.GIVEN)
+            passage.addresses().stream()
+                    .filter(Passage.Address::isGiven)
                     .forEach(l -> silent.add(new Range(l.start(), l.end())));
-            for (Range range : Sentences.of(passage, context.words())) {
-                Sentence sentence = Sentence.of(source, passage, range, context);
-                for (Stated stated : context.language().scanner.scan(Sentence.without(sentence.only(range), silent))) {
+            String read = Sentence.without(passage.text(), silent);
+            for (Range range : Sentences.of(passage, of.words)) {
+                String sentence = passage.text().substring(range.start(), range.end());
+                for (Stated stated : of.scanner.scan(read.substring(range.start(), range.end()))) {
                     if (stated.shape() == Shape.QUANTITY) {
-                        mentions.add(of(stated, sentence));
+                        int from = range.start() + stated.numberStart();
+                        int to = range.start() + stated.end();
+                        mentions.add(of(
+                                stated, text.source().place(passage.sourceFrom(from), passage.sourceTo(to)), sentence));
                     }
                 }
             }
@@ -48,14 +52,13 @@ public record Mention(Place place, String written, double value, Unit unit, Stri
         return mentions;
     }
 
-    private static Mention of(Stated stated, Sentence sentence) {
+    private static Mention of(Stated stated, Place place, String sentence) {
         boolean range = stated.bound() == Bound.RANGE;
-        int from = stated.numberStart();
         return new Mention(
-                sentence.place(from, stated.end()),
-                sentence.passage().text().substring(from, stated.end()),
+                place,
+                sentence.substring(stated.numberStart(), stated.end()),
                 (range ? stated.second() : stated.first()).doubleValue(),
                 stated.unit(),
-                sentence.text().strip());
+                sentence.strip());
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Which side of a comparison a sentence takes as its base.
@@ -39,8 +38,8 @@ record Orientation(Base base, int start, int end, boolean pair, String other) {
     static final class Patterns {
         private final Side level;
         private final Side against;
-        private final Pattern single;
-        private final Pattern pair;
+        private final Phrases single;
+        private final Phrases pair;
 
         Patterns(Side level, Side against, List<String> levels, Words words) {
             this.level = level;
@@ -53,9 +52,11 @@ record Orientation(Base base, int start, int end, boolean pair, String other) {
             String name = "(?<![\\p{L}\\p{Nd}])(?<name>" + any + ")(?![\\p{L}\\p{Nd}])";
             String fillers = "(?:\\s+" + words.any("filler") + "){0," + MOST_FILLERS + "}?\\s+";
             String between = "[^.;:]{0,60}?";
-            this.single = Words.pattern("(?<!\\p{L})" + words.any("base") + fillers + name);
-            this.pair = Words.pattern("(?<![\\p{L}\\p{Nd}])(?<first>" + any + ")(?!\\p{L})" + between + "\\s"
-                    + words.any("pair") + "\\s+" + between + name);
+            this.single = new Phrases(words.list("base"), "(?<!\\p{L})" + words.any("base") + fillers + name);
+            this.pair = new Phrases(
+                    names,
+                    "(?<![\\p{L}\\p{Nd}])(?<first>" + any + ")(?!\\p{L})" + between + "\\s" + words.any("pair") + "\\s+"
+                            + between + name);
         }
 
         /**
@@ -67,11 +68,11 @@ record Orientation(Base base, int start, int end, boolean pair, String other) {
         Orientation in(String text, int from) {
             List<Orientation> found = new ArrayList<>();
             Matcher base = single.matcher(text);
-            while (base.find()) {
+            for (int at = 0; single.find(base, text, at); at = base.end()) {
                 found.add(named(base, false));
             }
             Matcher both = pair.matcher(text);
-            for (int at = 0; both.find(at); at = both.start() + 1) {
+            for (int at = 0; pair.find(both, text, at); at = both.start() + 1) {
                 boolean different = side(both.group("first")) != side(both.group("name"));
                 int apart = both.group().split("\\s+").length;
                 if (different && apart <= MOST_WORDS_OF_PAIR) {

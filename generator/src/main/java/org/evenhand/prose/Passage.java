@@ -1,6 +1,7 @@
 package org.evenhand.prose;
 
 import java.util.List;
+import org.commonmark.node.Link;
 
 /**
  * A stretch of running text: a paragraph, a heading, a cell.
@@ -11,7 +12,8 @@ import java.util.List;
  * @param text as it is read
  * @param from for each character the index of the first character of its source
  * @param to for each character the index behind the last
- * @param links those bound to figures, in the order of the text
+ * @param addresses links that are to be bound to figures, in the order of the text
+ * @param links those of them that lead to one; none before the passage is {@linkplain #bound bound}
  * @param silent stretches that are not the author's own claims: code, quotations
  * @param cited stretches that link to pages elsewhere, whose numbers are theirs
  * @param heading whether it is one
@@ -21,6 +23,7 @@ record Passage(
         String text,
         int[] from,
         int[] to,
+        List<Address> addresses,
         List<Bound> links,
         List<Range> silent,
         List<Range> cited,
@@ -31,6 +34,23 @@ record Passage(
     record Range(int start, int end) {
         boolean overlaps(int otherStart, int otherEnd) {
             return otherStart < end && start < otherEnd;
+        }
+    }
+
+    /**
+     * A link that is to be bound to a figure.
+     *
+     * @param start of its text in the passage
+     * @param end behind its text; the same as the start for an empty link
+     * @param link as it stands in the tree
+     */
+    record Address(int start, int end, Link link) {
+        String destination() {
+            return link.getDestination();
+        }
+
+        boolean isGiven() {
+            return destination().startsWith(EvidenceLink.GIVEN);
         }
     }
 
@@ -50,8 +70,9 @@ record Passage(
         }
     }
 
-    boolean isSilent(int start, int end) {
-        return silent.stream().anyMatch(r -> r.overlaps(start, end));
+    /** The same passage, with its links bound to these figures. */
+    Passage bound(List<Bound> found) {
+        return new Passage(text, from, to, addresses, List.copyOf(found), silent, cited, heading, quoted);
     }
 
     boolean isLinked(int start, int end) {

@@ -1,8 +1,8 @@
 package org.evenhand.prose;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.ext.gfm.tables.TableCell;
@@ -18,9 +18,7 @@ import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.Text;
-import org.evenhand.prose.EvidenceResolver.Found;
-import org.evenhand.prose.EvidenceResolver.Resolution;
-import org.evenhand.prose.Passage.Bound;
+import org.evenhand.prose.Passage.Address;
 import org.evenhand.prose.Passage.Range;
 
 /** Takes the running text out of a tree. */
@@ -32,22 +30,25 @@ final class PassageReader extends AbstractVisitor {
     private static final Pattern QUOTATION =
             Pattern.compile("\"[^\"]*\"|“[^”]*”|„[^“”]*[“”]|«[^»]*»|‘[^’]*’(?!\\p{L})");
 
+    private static final String QUOTATION_MARKS = "\"“„«‘";
+
     private final String source;
-    private final EvidenceResolver resolver;
     private final List<Passage> passages = new ArrayList<>();
-    private StringBuilder text = new StringBuilder();
-    private List<int[]> spans = new ArrayList<>();
-    private List<Bound> links = new ArrayList<>();
+    private char[] text = new char[512];
+    private int[] starts = new int[512];
+    private int[] ends = new int[512];
+    private int length;
+    private List<Address> addresses = new ArrayList<>();
     private List<Range> cited = new ArrayList<>();
     private boolean quoted;
 
-    private PassageReader(String source, EvidenceResolver resolver) {
+    private PassageReader(String source) {
         this.source = source;
-        this.resolver = resolver;
     }
 
-    static List<Passage> read(Node document, String source, EvidenceResolver resolver) {
-        PassageReader reader = new PassageReader(source, resolver);
+    /** All passages of a tree, their links not yet bound. */
+    static List<Passage> read(Node document, String source) {
+        PassageReader reader = new PassageReader(source);
         document.accept(reader);
         return reader.passages;
     }
@@ -80,20 +81,33 @@ final class PassageReader extends AbstractVisitor {
     }
 
     private void passage(Node node, boolean heading) {
-        text = new StringBuilder();
-        spans = new ArrayList<>();
-        links = new ArrayList<>();
+        length = 0;
+        addresses = new ArrayList<>();
         cited = new ArrayList<>();
         visitChildren(node);
-        List<Range> silent = new ArrayList<>();
+        String read = new String(text, 0, length);
+        passages.add(new Passage(
+                read,
+                Arrays.copyOf(starts, length),
+                Arrays.copyOf(ends, length),
+                List.copyOf(addresses),
+                List.of(),
+                quotations(read),
+                List.copyOf(cited),
+                heading,
+                quoted));
+    }
+
+    private static List<Range> quotations(String text) {
+        if (text.chars().noneMatch(c -> QUOTATION_MARKS.indexOf(c) >= 0)) {
+            return List.of();
+        }
+        List<Range> found = new ArrayList<>();
         Matcher matcher = QUOTATION.matcher(text);
         while (matcher.find()) {
-            silent.add(new Range(matcher.start(), matcher.end()));
+            found.add(new Range(matcher.start(), matcher.end()));
         }
-        int[] from = spans.stream().mapToInt(s -> s[0]).toArray();
-        int[] to = spans.stream().mapToInt(s -> s[1]).toArray();
-        passages.add(new Passage(
-                text.toString(), from, to, List.copyOf(links), silent, List.copyOf(cited), heading, quoted));
+        return found;
     }
 
     @Override
@@ -136,7 +150,7 @@ final class PassageReader extends AbstractVisitor {
     }
 
     private void lineBreak() {
-        int at = spans.isEmpty() ? 0 : spans.get(spans.size() - 1)[1];
+        int at = length == 0 ? 0 : ends[length - 1];
         append(' ', at, at + 1);
     }
 
@@ -152,37 +166,24 @@ final class PassageReader extends AbstractVisitor {
 
     @Override
     public void visit(Link link) {
-        int start = text.length();
+        int start = length;
         visitChildren(link);
         if (link.getDestination().startsWith("http")) {
-            cited.add(new Range(start, text.length()));
+            cited.add(new Range(start, length));
         }
-        evidence(link.getDestination()).ifPresent(found -> {
-            int end = Passages.isEmpty(link) ? start : text.length();
-            links.add(new Bound(start, end, found.evidence, found.form, Passages.start(link), Passages.end(link)));
-        });
-    }
-
-    private record FoundLink(Evidence evidence, EvidenceLink.Form form) {}
-
-    /** Links that lead nowhere are reported where prose is rendered. */
-    private Optional<FoundLink> evidence(String destination) {
-        if (!EvidenceLink.isBound(destination)) {
-            return Optional.empty();
-        }
-        try {
-            EvidenceLink link = EvidenceLink.parse(destination);
-            Resolution resolution = resolver.resolve(link.address());
-            return resolution instanceof Found found
-                    ? Optional.of(new FoundLink(found.evidence(), link.form()))
-                    : Optional.empty();
-        } catch (EvidenceLink.MalformedException e) {
-            return Optional.empty();
+        if (EvidenceLink.isBound(link.getDestination())) {
+            addresses.add(new Address(start, Passages.isEmpty(link) ? start : length, link));
         }
     }
 
     private void append(char c, int from, int to) {
-        text.append(c);
-        spans.add(new int[] {from, to});
+        if (length == text.length) {
+            text = Arrays.copyOf(text, 2 * length);
+            starts = Arrays.copyOf(starts, 2 * length);
+            ends = Arrays.copyOf(ends, 2 * length);
+        }
+        text[length] = c;
+        starts[length] = from;
+        ends[length++] = to;
     }
 }

@@ -1,7 +1,10 @@
 package org.evenhand.prose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.CustomNode;
@@ -26,6 +29,8 @@ import org.evenhand.read.Rules;
 public final class Prose {
 
     private static final int DEEPEST_HEADING = 6;
+
+    private static final String WORD_JOINER = "\u2060";
 
     private final ProseSource source;
     private final EvidenceResolver resolver;
@@ -82,12 +87,14 @@ public final class Prose {
     private static final class FigureLink extends CustomNode {
         private final String cssClass;
         private final String href;
-        private final String note;
+        private final Evidence evidence;
+        private final Optional<String> noteId;
 
-        FigureLink(String cssClass, String href, String note) {
+        FigureLink(String cssClass, String href, Evidence evidence, Optional<String> noteId) {
             this.cssClass = cssClass;
             this.href = href;
-            this.note = note;
+            this.evidence = evidence;
+            this.noteId = noteId;
         }
     }
 
@@ -107,20 +114,55 @@ public final class Prose {
         public void render(Node node) {
             FigureLink link = (FigureLink) node;
             HtmlWriter writer = context.getWriter();
-            java.util.Map<String, String> attributes = new java.util.LinkedHashMap<>();
-            attributes.put("class", link.cssClass);
-            attributes.put("href", link.href);
-            attributes.put("title", link.note);
+            String note = FigureText.note(link.evidence);
+            Map<String, String> attributes = attributes("class", link.cssClass, "href", link.href);
+            if (link.noteId.isEmpty()) {
+                attributes.put("title", note);
+            }
             writer.tag("a", attributes);
             for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
                 context.render(child);
             }
             writer.tag("/a");
+            link.noteId.ifPresent(id -> note(writer, id, note, link.evidence));
+        }
+
+        /** A button and what it opens; where a browser opens nothing, and on paper, the note stands in the sentence. */
+        private static void note(HtmlWriter writer, String id, String note, Evidence evidence) {
+            // The mark parts neither from its figure nor from the full stop behind it.
+            writer.text(WORD_JOINER);
+            writer.tag(
+                    "button",
+                    attributes(
+                            "type",
+                            "button",
+                            "class",
+                            "figure-mark",
+                            "popovertarget",
+                            id,
+                            "aria-label",
+                            "± note: " + evidence.title()));
+            writer.text("±");
+            writer.tag("/button");
+            writer.tag("span", attributes("class", "figure-note", "id", id, "popover", "auto"));
+            writer.text(note);
+            writer.tag("/span");
+            writer.text(WORD_JOINER);
+        }
+
+        private static Map<String, String> attributes(String... namesAndValues) {
+            Map<String, String> attributes = new LinkedHashMap<>();
+            for (int i = 0; i < namesAndValues.length; i += 2) {
+                attributes.put(namesAndValues[i], namesAndValues[i + 1]);
+            }
+            return attributes;
         }
     }
 
     /** Changes the tree in place; it is of no further use than to be written. */
     private final class Rewriter extends AbstractVisitor {
+
+        private int notes;
 
         @Override
         public void visit(Heading heading) {
@@ -176,7 +218,8 @@ public final class Prose {
             }
             Evidence evidence = ((Found) resolution).evidence();
             String cssClass = evidence.kind() == Evidence.Kind.GIVEN ? "given" : "evidence";
-            FigureLink figure = new FigureLink(cssClass, address.of(evidence.target()), FigureText.note(evidence));
+            Optional<String> noteId = address.notes().map(prefix -> prefix + "." + ++notes);
+            FigureLink figure = new FigureLink(cssClass, address.of(evidence.target()), evidence, noteId);
             link.insertBefore(figure);
             if (Passages.isEmpty(link)) {
                 figure.appendChild(new Text(FigureText.of(evidence, parsed.form())));

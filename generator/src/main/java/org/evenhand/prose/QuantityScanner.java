@@ -2,11 +2,9 @@ package org.evenhand.prose;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.prose.Stated.Bound;
@@ -26,15 +24,13 @@ final class QuantityScanner {
 
     private final Words words;
     private final Pattern start;
-    private final Pattern modifier;
+    private final Candidates candidates;
+    private final Phrases modifier;
     private final Pattern range;
     private final Pattern second;
     private final Pattern countOf;
     private final Pattern times;
     private final Pattern ofOne;
-    private final Set<String> numberHints;
-    private final Set<String> unitHints;
-    private final Set<String> modifierHints;
     private final UnitReader units;
 
     QuantityScanner(Words words) {
@@ -47,51 +43,50 @@ final class QuantityScanner {
         this.start = Words.pattern("(?<![\\p{L}\\p{Nd}_/.,:#])(?<sign>(?<![\\p{L}\\p{Nd})])[-+])?(?:" + number
                 + "|(?<multiple>" + words.any("multiple") + ")(?!\\p{L})|" + word + "|(?<article>"
                 + words.any("article") + ")(?=[ -]))");
-        this.modifier = Words.pattern("(?<!\\p{L})(?<modifier>" + words.any("about", "lower", "upper") + ")\\s*$");
+        this.candidates = new Candidates(words);
+        this.modifier = new Phrases(
+                words.list("about", "lower", "upper"),
+                "(?<!\\p{L})(?<modifier>" + words.any("about", "lower", "upper") + ")\\s*$");
         this.range = Words.pattern("\\s*(?<!\\p{L})(?:" + words.any("range") + ")(?!\\p{L})\\s*");
         this.second = Words.pattern("(?<sign>[-+])?(?:" + number + "|" + word + ")");
         this.countOf = Words.pattern("\\s+(?:out\\s+)?" + words.any("of") + "\\s+(?:(?:the|our|these|those)\\s+)?(?:"
                 + number + "|" + word + ")");
         this.times = Words.pattern("\\s*" + words.any("times") + "(?!\\p{L})");
-        this.numberHints = words.hints("number", "multiple");
-        this.unitHints = words.hints("unit");
-        this.modifierHints = words.hints("about", "lower", "upper");
         this.ofOne = Words.pattern("(?:\\s+" + words.any("of") + ")?\\s+" + words.any("article") + "(?= )");
         this.units = new UnitReader(words);
     }
 
     /** All quantities and plain numbers, in the order of the text. */
     List<Stated> scan(String text) {
-        if (!mayHave(text)) {
+        int next = candidates.next(text, 0);
+        if (next == text.length()) {
             return List.of();
         }
         List<Stated> found = new ArrayList<>();
-        Matcher matcher = start.matcher(text);
+        Matcher matcher = start.matcher(text).useTransparentBounds(true);
         int at = 0;
-        while (at < text.length() && matcher.find(at)) {
-            Optional<Stated> stated = read(text, matcher, at);
-            stated.ifPresent(found::add);
-            at = Math.max(stated.map(Stated::end).orElse(matcher.end()), matcher.start() + 1);
+        while (next < text.length()) {
+            if (matcher.region(next, text.length()).lookingAt()) {
+                Optional<Stated> stated = read(text, matcher, at);
+                stated.ifPresent(found::add);
+                at = stated.map(Stated::end).orElse(matcher.end());
+                next = candidates.next(text, Math.max(at, next + 1));
+            } else {
+                next = candidates.next(text, next + 1);
+            }
         }
         return found;
     }
 
     /** Whether there is anything in a text that could begin a quantity; much faster than to look for one. */
     boolean mayHave(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (Character.isDigit(text.charAt(i))) {
-                return true;
-            }
-        }
-        Set<String> present = Words.wordsIn(text);
-        boolean article = !Collections.disjoint(present, unitHints) && !Collections.disjoint(present, modifierHints);
-        return article || !Collections.disjoint(present, numberHints);
+        return candidates.next(text, 0) < text.length();
     }
 
     private Optional<Stated> read(String text, Matcher matcher, int notBefore) {
-        Matcher before = modifier.matcher(text.substring(notBefore, matcher.start()));
-        boolean modified = before.find();
-        int start = modified ? notBefore + before.start("modifier") : matcher.start();
+        Matcher before = modifier.matcher(text);
+        boolean modified = modifier.findBefore(before, text, notBefore, matcher.start());
+        int start = modified ? before.start("modifier") : matcher.start();
         Bound bound = modified ? bound(before.group("modifier")) : Bound.EXACT;
         if (matcher.group("multiple") != null) {
             BigDecimal value = words.number("multiple", normal(matcher.group("multiple")));

@@ -1,9 +1,8 @@
 package org.evenhand.prose;
 
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.model.Place;
@@ -16,13 +15,17 @@ import org.evenhand.prose.Passage.Range;
  * @param source of the passage
  * @param passage in which it stands; all indices are its own
  * @param range of the sentence
- * @param present the words in it, in lower case
+ * @param cues what its words hint at
  * @param context what the checks of its study share
  */
-record Sentence(ProseSource source, Passage passage, Range range, Set<String> present, Context context) {
+record Sentence(ProseSource source, Passage passage, Range range, int cues, Context context) {
 
     private static final Pattern SEPARATOR =
             Pattern.compile("[,;:]|(?<!\\p{L})(?:and|but|while|whereas|und|aber)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern CLAUSE_END = Pattern.compile(
+            "[,;:–—()]|(?<!\\p{L})(?:but|so|because|since|while|whereas|aber|weil|während|sondern)(?!\\p{L})",
+            Pattern.CASE_INSENSITIVE);
 
     /** The links whose text begins in the sentence. */
     List<Bound> links() {
@@ -40,15 +43,32 @@ record Sentence(ProseSource source, Passage passage, Range range, Set<String> pr
         return passage.text().substring(range.start(), range.end());
     }
 
-    /** Whether it asks or supposes, so that nothing is claimed in it. */
-    boolean isOpen() {
-        String text = text().stripTrailing();
-        return text.endsWith("?") || has(context.language().open);
+    /**
+     * Whether what stands at an index is asked or supposed, and so not claimed. A question claims nothing; "whether", "if" and
+     * "would" take the claim out of their own clause alone: what follows "if it is warm," is said without reserve.
+     */
+    boolean isOpen(int at) {
+        if (text().stripTrailing().endsWith("?")) {
+            return true;
+        }
+        return has(Cue.OPEN) && context.language().open.isIn(clause(at));
     }
 
-    /** Whether it has one of the words. */
-    boolean has(Set<String> hints) {
-        return !Collections.disjoint(present, hints);
+    private String clause(int at) {
+        Matcher matcher = CLAUSE_END.matcher(passage.text()).region(range.start(), range.end());
+        int start = range.start();
+        while (matcher.find()) {
+            if (matcher.start() >= at) {
+                return passage.text().substring(start, matcher.start());
+            }
+            start = matcher.end();
+        }
+        return passage.text().substring(start, range.end());
+    }
+
+    /** Whether some word of it hints at something. */
+    boolean has(Cue cue) {
+        return cue.isIn(cues);
     }
 
     Language language() {
@@ -79,29 +99,28 @@ record Sentence(ProseSource source, Passage passage, Range range, Set<String> pr
     }
 
     static Sentence of(ProseSource source, Passage passage, Range range, Context context) {
-        Set<String> present = Words.wordsIn(passage.text().substring(range.start(), range.end()));
-        return new Sentence(source, passage, range, present, context);
+        int cues = context.language().cues.in(passage.text(), range.start(), range.end());
+        return new Sentence(source, passage, range, cues, context);
     }
 
     /** The text of the passage with everything outside a stretch blanked out, so that indices stay. */
     String only(Range stretch) {
-        StringBuilder text = new StringBuilder(
-                String.valueOf(PassageReader.GAP).repeat(passage.text().length()));
-        for (int i = stretch.start(); i < stretch.end(); i++) {
-            text.setCharAt(i, passage.text().charAt(i));
-        }
-        return text.toString();
+        char[] only = new char[passage.text().length()];
+        Arrays.fill(only, PassageReader.GAP);
+        passage.text().getChars(stretch.start(), stretch.end(), only, stretch.start());
+        return new String(only);
     }
 
     /** The text with some stretches blanked out. */
     static String without(String text, List<Range> stretches) {
-        StringBuilder blank = new StringBuilder(text);
-        for (Range range : stretches) {
-            for (int i = range.start(); i < Math.min(range.end(), text.length()); i++) {
-                blank.setCharAt(i, PassageReader.GAP);
-            }
+        if (stretches.isEmpty()) {
+            return text;
         }
-        return blank.toString();
+        char[] blank = text.toCharArray();
+        for (Range range : stretches) {
+            Arrays.fill(blank, range.start(), Math.min(range.end(), blank.length), PassageReader.GAP);
+        }
+        return new String(blank);
     }
 
     Place place(int start, int end) {

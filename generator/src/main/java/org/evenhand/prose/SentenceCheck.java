@@ -1,11 +1,9 @@
 package org.evenhand.prose;
 
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.compare.Verdict;
@@ -17,72 +15,66 @@ final class SentenceCheck {
 
     private final Words words;
     private final Directions directions;
-    private final Pattern same;
-    private final Pattern certain;
-    private final Pattern heard;
-    private final Pattern general;
-    private final Pattern we;
-    private final Pattern multiplied;
-    private final Set<String> sameHints;
-    private final Set<String> certainHints;
-    private final Set<String> heardHints;
-    private final Set<String> scopeHints;
-    private final Set<String> baseHints;
-    private final Set<String> hints;
+    private final Phrases same;
+    private final Phrases certain;
+    private final Phrases heard;
+    private final Phrases general;
+    private final Phrases we;
+    private final Phrases multiplied;
 
     SentenceCheck(Words words, Directions directions) {
         this.words = words;
         this.directions = directions;
-        this.same = word(words.any("same"));
-        this.certain = word(words.any("certain") + "(?!\\s+enough)|(?<habit>" + words.any("certain-with")
-                + ")(?:\\s+\\p{L}+)?\\s+" + words.any("behaviour"));
-        this.heard = word(words.any("heard"));
-        this.general = word(words.any("general"));
-        this.we = Words.pattern("(?<!\\p{L})" + words.any("we") + "(?:\\s+\\p{L}+){0,2}\\s+$");
-        this.sameHints = words.hints("same");
-        this.certainHints = words.hints("certain", "certain-with");
-        this.heardHints = words.hints("heard");
-        this.scopeHints = words.hints("quantifier", "general");
-        this.baseHints = words.hints("base");
-        this.hints = new HashSet<>(baseHints);
-        List.of(sameHints, certainHints, heardHints, scopeHints).forEach(hints::addAll);
+        this.same = new Phrases(words.list("same"), word(words.any("same")));
+        this.certain = new Phrases(
+                words.list("certain", "certain-with"),
+                word(words.any("certain") + "(?!\\s+enough)|(?<habit>" + words.any("certain-with")
+                        + ")(?:\\s+\\p{L}+)?\\s+" + words.any("behaviour")));
+        this.heard = new Phrases(words.list("heard"), word(words.any("heard")));
+        this.general = new Phrases(words.list("general"), word(words.any("general")));
+        this.we = Phrases.of(words, "(?<!\\p{L})", "(?:\\s+\\p{L}+){0,2}\\s+$", "we");
         // "Twice as fast as" claims no sameness.
-        this.multiplied = Words.pattern("(?<!\\p{L})" + words.any("multiple", "times") + "\\s+$");
+        this.multiplied = Phrases.of(words, "(?<!\\p{L})", "\\s+$", "multiple", "times");
     }
 
-    static Pattern word(String alternatives) {
-        return Words.pattern("(?<![\\p{L}-])(?:" + alternatives + ")(?![\\p{L}-])");
+    static String word(String alternatives) {
+        return "(?<![\\p{L}-])(?:" + alternatives + ")(?![\\p{L}-])";
     }
 
     void check(Sentence sentence, List<ProseFault> faults) {
-        if (!sentence.has(hints) || sentence.isOpen()) {
+        boolean any = sentence.has(Cue.SAME)
+                || sentence.has(Cue.CERTAIN)
+                || sentence.has(Cue.HEARD)
+                || sentence.has(Cue.SCOPE)
+                || sentence.has(Cue.BASE);
+        if (!any) {
             return;
         }
         String text = Sentence.without(
                 sentence.only(sentence.range()), sentence.passage().silent());
-        if (sentence.has(sameHints)) {
+        if (sentence.has(Cue.SAME)) {
             sameness(sentence, text, faults);
         }
-        if (sentence.has(certainHints)) {
+        if (sentence.has(Cue.CERTAIN)) {
             certainty(sentence, text, faults);
         }
-        if (sentence.has(heardHints)) {
+        if (sentence.has(Cue.HEARD)) {
             heard(sentence, text, faults);
         }
-        if (sentence.has(scopeHints)) {
+        if (sentence.has(Cue.SCOPE)) {
             scope(sentence, text, faults);
         }
-        if (sentence.has(baseHints) && sentence.has(directions.hints())) {
+        if (sentence.has(Cue.BASE) && sentence.has(Cue.DIRECTION)) {
             unlinkedContrast(sentence, text, faults);
         }
     }
 
     private void sameness(Sentence sentence, String text, List<ProseFault> faults) {
         Matcher matcher = same.matcher(text);
-        while (matcher.find()) {
+        for (int at = 0; same.find(matcher, text, at); at = matcher.end()) {
             String found = matcher.group().toLowerCase(Locale.ROOT);
             boolean denied = directions.isNegated(text, matcher.start())
-                    || multiplied.matcher(text.substring(0, matcher.start())).find();
+                    || multiplied.findBefore(multiplied.matcher(text), text, 0, matcher.start());
             boolean strong = found.contains("differ")
                     || found.contains("matter")
                     || found.contains("effect")
@@ -99,7 +91,7 @@ final class SentenceCheck {
                     .orElse(!nothingAtAll);
             // What the generator itself writes for a difference that is not shown.
             boolean careful = text.startsWith("that these runs could show", Math.min(text.length(), matcher.end() + 1));
-            if (!denied && !shown && !careful) {
+            if (!denied && !shown && !careful && !sentence.isOpen(matcher.start())) {
                 Optional<Evidence> evidence = contrast.map(Bound::evidence);
                 faults.add(new ProseFault(
                         "sameness-not-shown",
@@ -122,15 +114,14 @@ final class SentenceCheck {
     private void certainty(Sentence sentence, String text, List<ProseFault> faults) {
         Matcher matcher = certain.matcher(text);
         boolean bounded = sentence.links().stream().anyMatch(l -> l.evidence().isBound());
-        while (!bounded && matcher.find()) {
+        for (int at = 0; !bounded && certain.find(matcher, text, at); at = matcher.end()) {
             boolean habit = matcher.group("habit") != null;
-            boolean ours =
-                    habit && we.matcher(text.substring(0, matcher.start())).find();
+            boolean ours = habit && we.findBefore(we.matcher(text), text, 0, matcher.start());
             boolean own = matcher.group()
                     .toLowerCase(Locale.ROOT)
                     .matches("(no|never|without|does not|do not|did not|cannot|will not).*");
             boolean denied = !own && directions.isNegated(text, matcher.start());
-            if (!ours && !denied) {
+            if (!ours && !denied && !sentence.isOpen(matcher.start())) {
                 faults.add(ProseFault.of(
                         "stability-overclaimed",
                         sentence.place(matcher.start(), matcher.end()),
@@ -146,8 +137,8 @@ final class SentenceCheck {
                 .anyMatch(l -> l.evidence().measured().kind() == UnitKind.LEVEL
                         || (!l.evidence().words().isEmpty()
                                 && l.evidence().figure().value().isEmpty()));
-        while (!measured && matcher.find()) {
-            if (!directions.isNegated(text, matcher.start())) {
+        for (int at = 0; !measured && heard.find(matcher, text, at); at = matcher.end()) {
+            if (!directions.isNegated(text, matcher.start()) && !sentence.isOpen(matcher.start())) {
                 faults.add(ProseFault.of(
                         "heard-not-measured",
                         sentence.place(matcher.start(), matcher.end()),
@@ -164,17 +155,22 @@ final class SentenceCheck {
         if (proportion) {
             return;
         }
-        Matcher matcher = sentence.context().quantified().matcher(text);
-        while (matcher.find()) {
+        Phrases quantified = sentence.context().quantified();
+        Matcher matcher = quantified.matcher(text);
+        for (int at = 0; quantified.find(matcher, text, at); at = matcher.end()) {
             overclaimed(sentence, matcher.start(), matcher.end("quantifier"), faults);
         }
         Matcher generally = general.matcher(text);
-        while (generally.find() && sentence.context().kind().matcher(text).find()) {
+        boolean ofKind = sentence.context().kind().isIn(text);
+        for (int at = 0; ofKind && general.find(generally, text, at); at = generally.end()) {
             overclaimed(sentence, generally.start(), generally.end(), faults);
         }
     }
 
     private static void overclaimed(Sentence sentence, int start, int end, List<ProseFault> faults) {
+        if (sentence.isOpen(start)) {
+            return;
+        }
         faults.add(ProseFault.of(
                 "scope-overclaimed",
                 sentence.place(start, end),
@@ -195,6 +191,7 @@ final class SentenceCheck {
         }
         for (Directions.At at : directions.in(text, List.of())) {
             if (at.direction().anywhere()
+                    && !sentence.isOpen(at.start())
                     && than.get().matcher(text).region(at.end(), text.length()).lookingAt()) {
                 faults.add(ProseFault.of(
                         LinkCheck.DIFFERENCE_NOT_SHOWN,

@@ -84,9 +84,9 @@ final class StatedCheck {
             // "0.07 per hour (95 % confidence)" is how a bound is written where no failure was seen.
             return as(Stated.Bound.UPPER, stated);
         }
-        String before = text.substring(sentence.range().start(), link.start());
         for (Stated.Bound bound : List.of(Stated.Bound.UPPER, Stated.Bound.LOWER, Stated.Bound.ABOUT)) {
-            if (sentence.language().before.get(bound).matcher(before).find()) {
+            Phrases before = sentence.language().before.get(bound);
+            if (before.findBefore(before.matcher(text), text, sentence.range().start(), link.start())) {
                 return as(bound, stated);
             }
         }
@@ -318,7 +318,7 @@ final class StatedCheck {
                 ? figure.scaled(-1, 0, figure.unit())
                 : figure;
         int claimed = wrongWay ? sign : claimedSign();
-        boolean apart = sentence.language().apart.matcher(sentence.text()).find();
+        boolean apart = sentence.has(Cue.APART) && sentence.language().apart.isIn(sentence.text());
         if (claimed == 0 && apart && !stated.signed()) {
             claimed = sign;
         }

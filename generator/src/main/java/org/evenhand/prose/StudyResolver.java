@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
@@ -24,13 +25,16 @@ public final class StudyResolver implements EvidenceResolver {
     private final Optional<StudyEvidence> evidence;
     private final GivenValues given;
     private final ComparisonFigures figures;
+    private final Supplier<Names> names;
 
     private StudyResolver(
             ResultsFolder folder,
             Optional<StudyEvidence> evidence,
-            Function<ComparisonResult, Optional<Verdict>> verdict) {
+            Function<ComparisonResult, Optional<Verdict>> verdict,
+            Supplier<Names> names) {
         this.folder = folder;
         this.evidence = evidence;
+        this.names = names;
         this.given = new GivenValues(folder, evidence.map(StudyEvidence::study));
         this.figures = new ComparisonFigures(folder, verdict);
     }
@@ -44,12 +48,17 @@ public final class StudyResolver implements EvidenceResolver {
      */
     public static StudyResolver of(
             ResultsFolder folder, StudyEvidence evidence, Function<ComparisonResult, Optional<Verdict>> verdict) {
-        return new StudyResolver(folder, Optional.of(evidence), verdict);
+        return new StudyResolver(folder, Optional.of(evidence), verdict, () -> names(folder));
+    }
+
+    /** The same, with the folder's {@linkplain #names(ResultsFolder) names}, so that they need not be found once more. */
+    public StudyResolver with(Names known) {
+        return new StudyResolver(folder, evidence, figures.verdict(), () -> known);
     }
 
     /** For prose that belongs to no study: the front page, items, methods. Only given values are found. */
     public static StudyResolver withoutStudy(ResultsFolder folder) {
-        return new StudyResolver(folder, Optional.empty(), ComparisonResult::verdict);
+        return new StudyResolver(folder, Optional.empty(), ComparisonResult::verdict, () -> names(folder));
     }
 
     @Override
@@ -95,13 +104,18 @@ public final class StudyResolver implements EvidenceResolver {
     }
 
     @Override
-    public List<String> names() {
+    public Names names() {
+        return names.get();
+    }
+
+    /** The names of a folder's items; to be found once and given to the resolvers of all its studies. */
+    public static Names names(ResultsFolder folder) {
         List<String> names = new ArrayList<>();
         folder.items().forEach((id, item) -> {
             names.add(item.name());
             names.addAll(Side.of(id, Optional.empty(), Optional.of(item.name())).names());
         });
-        return names;
+        return Names.of(names);
     }
 
     private Resolution comparison(StudyEvidence study, List<String> names) {

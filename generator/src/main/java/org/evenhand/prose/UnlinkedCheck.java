@@ -30,7 +30,7 @@ final class UnlinkedCheck {
             "events");
 
     private final QuantityScanner scanner;
-    private final Pattern label;
+    private final Phrases label;
     private final Pattern afterMultiple;
     private final Pattern calendar;
     private final Pattern direction;
@@ -38,7 +38,9 @@ final class UnlinkedCheck {
 
     UnlinkedCheck(Words words, QuantityScanner scanner) {
         this.scanner = scanner;
-        this.label = Words.pattern("(?<!\\p{L})" + words.any("label") + "\\.?\\s*$|§\\s*$|№\\s*$");
+        List<String> labels = new ArrayList<>(words.list("label"));
+        labels.addAll(List.of("§", "№"));
+        this.label = new Phrases(labels, "(?<!\\p{L})" + Words.alternatives(labels) + "\\.?\\s*$");
         this.afterMultiple = Words.pattern(
                 "\\s+" + words.any("after-multiple") + "(?!\\p{L})(?!\\s+" + words.any("article") + "\\s)");
         this.direction = Words.pattern("\\s+" + words.any("direction") + "(?!\\p{L})");
@@ -53,7 +55,7 @@ final class UnlinkedCheck {
         List<Range> notMeant = new ArrayList<>(passage.silent());
         notMeant.addAll(passage.cited());
         passage.links().forEach(l -> notMeant.add(new Range(l.start(), l.end())));
-        String text = context.withoutNames(gapped(passage.text(), notMeant));
+        String text = context.withoutNames(Sentence.without(passage.text(), notMeant));
         for (Stated stated : scanner.scan(text)) {
             if (isQuantity(stated, text)) {
                 int from = stated.numberStart();
@@ -86,19 +88,8 @@ final class UnlinkedCheck {
                 && !base.matcher(stop < 0 ? behind : behind.substring(0, stop)).find();
     }
 
-    private static String gapped(String text, List<Range> ranges) {
-        StringBuilder gapped = new StringBuilder(text);
-        for (Range range : ranges) {
-            for (int i = range.start(); i < range.end(); i++) {
-                gapped.setCharAt(i, PassageReader.GAP);
-            }
-        }
-        return gapped.toString();
-    }
-
     private boolean isQuantity(Stated stated, String text) {
-        String before = text.substring(0, stated.start());
-        boolean named = label.matcher(before).find();
+        boolean named = label.findBefore(label.matcher(text), text, 0, stated.start());
         String behind = text.substring(stated.end());
         return switch (stated.shape()) {
             case PERCENT, POINTS -> true;

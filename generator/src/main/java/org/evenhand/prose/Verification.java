@@ -1,14 +1,23 @@
 package org.evenhand.prose;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.evenhand.prose.EvidenceResolver.Found;
+import org.evenhand.prose.EvidenceResolver.Missing;
+import org.evenhand.prose.EvidenceResolver.Resolution;
+import org.evenhand.prose.Passage.Address;
+import org.evenhand.prose.Passage.Bound;
 import org.evenhand.prose.Passage.Range;
+import org.evenhand.read.Rules;
 
 /** Holds what sentences say against what was computed. For one study and one thread; make it once for all of its texts. */
 public final class Verification {
 
     private final EvidenceResolver resolver;
     private final Context context;
+    private final Map<String, Resolution> resolved = new HashMap<>();
 
     private Verification(EvidenceResolver resolver) {
         this.resolver = resolver;
@@ -24,33 +33,71 @@ public final class Verification {
         return new Verification(resolver);
     }
 
-    /** Verifies a single text; see {@link #verify(ProseSource)}. */
+    /** What of a text is verified. */
+    public enum Extent {
+        /** Links, and what they say; for instructions, which are made of quantities and conditions. */
+        LINKS,
+        /** Claims that need evidence as well; for descriptions, in which quantities may stand unlinked. */
+        LINKS_AND_CLAIMS,
+        /** Quantities that are linked to nothing as well. */
+        ALL
+    }
+
+    /** Verifies a single text; see {@link #verify(ProseText, Extent)}. */
     public static List<ProseFault> verify(ProseSource source, EvidenceResolver resolver) {
-        return of(resolver).verify(source);
+        return of(resolver).verify(ProseText.read(source), Extent.ALL);
     }
 
     /**
      * Verifies a text.
      *
-     * @param source what was written
-     * @return what does not hold, in the order of the text; addresses that lead nowhere are left to {@link Prose#render}
+     * @return what does not hold, and addresses that lead nowhere, in the order of the text
      */
-    public List<ProseFault> verify(ProseSource source) {
-        Markdown.Tree tree = Markdown.parse(source);
-        if (tree.document().isEmpty()) {
-            return List.of(tree.fault().orElseThrow());
-        }
+    public List<ProseFault> verify(ProseText text, Extent extent) {
         List<ProseFault> faults = new ArrayList<>();
-        for (Passage passage : PassageReader.read(tree.document().get(), source.text(), resolver)) {
+        text.fault().ifPresent(faults::add);
+        for (Passage read : text.passages()) {
+            Passage passage = bound(read, text.source(), faults);
             for (Range range : Sentences.of(passage, context.words())) {
-                Sentence sentence = Sentence.of(source, passage, range, context);
+                Sentence sentence = Sentence.of(text.source(), passage, range, context);
                 sentence.links().forEach(link -> LinkCheck.check(sentence, link, faults));
-                if (!passage.heading() && !passage.quoted()) {
+                if (extent != Extent.LINKS && !passage.heading() && !passage.quoted()) {
                     context.language().sentences.check(sentence, faults);
                 }
             }
-            context.language().unlinked.check(source, passage, context, faults);
+            if (extent == Extent.ALL) {
+                context.language().unlinked.check(text.source(), passage, context, faults);
+            }
         }
         return faults.stream().sorted().distinct().toList();
+    }
+
+    private Passage bound(Passage passage, ProseSource source, List<ProseFault> faults) {
+        if (passage.addresses().isEmpty()) {
+            return passage;
+        }
+        List<Bound> links = new ArrayList<>();
+        for (Address address : passage.addresses()) {
+            try {
+                EvidenceLink link = EvidenceLink.parse(address.destination());
+                Resolution resolution = resolved.computeIfAbsent(link.address(), resolver::resolve);
+                if (resolution instanceof Found found) {
+                    int start = Passages.start(address.link());
+                    int end = Passages.end(address.link());
+                    links.add(new Bound(address.start(), address.end(), found.evidence(), link.form(), start, end));
+                } else {
+                    Missing missing = (Missing) resolution;
+                    faults.add(unresolved(source, address, missing.message(), missing.remedy()));
+                }
+            } catch (EvidenceLink.MalformedException e) {
+                faults.add(unresolved(source, address, e.getMessage(), e.remedy()));
+            }
+        }
+        return passage.bound(links);
+    }
+
+    private static ProseFault unresolved(ProseSource source, Address address, String message, String remedy) {
+        return ProseFault.of(
+                Rules.REFERENCE_UNRESOLVED, Passages.placeOfAddress(source, address.link()), message, remedy);
     }
 }

@@ -7,7 +7,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -19,17 +18,23 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The words of a language that sentences about measurements turn on; a data file for each.
  *
+ * @param language its tag
  * @param decimal the decimal sign
  * @param thousands what may part groups of three digits, besides a space
  * @param directions words that state a direction
  * @param byKind all other entries by kind: a word, and its value if it has one
  */
 record Words(
-        String decimal, String thousands, Map<String, Direction> directions, Map<String, Map<String, String>> byKind) {
+        String language,
+        String decimal,
+        String thousands,
+        Map<String, Direction> directions,
+        Map<String, Map<String, String>> byKind) {
 
     /** What a direction is about. */
     enum Axis {
@@ -72,9 +77,10 @@ record Words(
         return tag.toLowerCase(Locale.ROOT).split("-")[0];
     }
 
-    /** The words of a kind, the longest first. */
-    List<String> list(String kind) {
-        return byKind.getOrDefault(kind, Map.of()).keySet().stream()
+    /** The words of the kinds, the longest first. */
+    List<String> list(String... kinds) {
+        return Stream.of(kinds)
+                .flatMap(k -> (k.equals("direction") ? directions : byKind.getOrDefault(k, Map.of())).keySet().stream())
                 .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(w -> w))
                 .toList();
     }
@@ -95,7 +101,7 @@ record Words(
     Set<String> hints(String... kinds) {
         Set<String> hints = new HashSet<>();
         for (String kind : kinds) {
-            for (String entry : kind.equals("direction") ? directions.keySet() : list(kind)) {
+            for (String entry : list(kind)) {
                 Set<String> parts = wordsIn(entry);
                 // The longest that is not on every line.
                 parts.stream()
@@ -127,11 +133,7 @@ record Words(
 
     /** A pattern for any word of the kinds, the longest first, in a group; matches nothing if there is none. */
     String any(String... kinds) {
-        List<String> all = new ArrayList<>();
-        for (String kind : kinds) {
-            all.addAll(kind.equals("direction") ? directions.keySet() : list(kind));
-        }
-        all.sort(Comparator.comparingInt(String::length).reversed().thenComparing(w -> w));
+        List<String> all = list(kinds);
         return all.isEmpty() ? "(?!)" : alternatives(all);
     }
 
@@ -151,13 +153,13 @@ record Words(
             return Optional.empty();
         }
         try (InputStream in = Words.class.getResourceAsStream("words-" + language + ".txt")) {
-            return in == null ? Optional.empty() : Optional.of(read(in));
+            return in == null ? Optional.empty() : Optional.of(read(language, in));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Words read(InputStream in) throws IOException {
+    private static Words read(String language, InputStream in) throws IOException {
         String decimal = ".";
         String thousands = "";
         Map<String, Direction> directions = new LinkedHashMap<>();
@@ -187,6 +189,6 @@ record Words(
                             .put(fields[1], fields.length > 2 ? fields[2] : "");
             }
         }
-        return new Words(decimal, thousands, directions, byKind);
+        return new Words(language, decimal, thousands, directions, byKind);
     }
 }

@@ -18,6 +18,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Seal;
 
 /**

@@ -176,15 +176,12 @@ final class FixedEvidence implements EvidenceResolver {
     }
 
     @Override
-    public List<String> names() {
-        return List.of(
-                "Quillet 2 encoder",
-                "Quillet 3 encoder",
-                "Quillet 2",
-                "Quillet 3",
-                "Harrow 80 fan",
-                "Volta 500 W supply");
+    public Names names() {
+        return NAMES;
     }
+
+    private static final Names NAMES = Names.of(List.of(
+            "Quillet 2 encoder", "Quillet 3 encoder", "Quillet 2", "Quillet 3", "Harrow 80 fan", "Volta 500 W supply"));
 
     private record Draft(
             FixedEvidence all,

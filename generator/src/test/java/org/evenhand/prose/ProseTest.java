@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.evenhand.model.Place;
 import org.evenhand.prose.ProseSource.Form;
 import org.jsoup.Jsoup;
@@ -39,6 +40,36 @@ class ProseTest {
         assertTrue(link.text().matches("1\\.\\d+"), link.text());
         assertTrue(link.attr("title").contains("95\u00a0% interval"), link.attr("title"));
         assertTrue(link.attr("title").contains("n = 6 and 6 specimens"), link.attr("title"));
+    }
+
+    @Test
+    void theNoteOfAFigureIsOpenedByAButtonWithoutAScript() {
+        ProseSource source =
+                ProseSource.body("studies/x/study.md", 31, "[1.3](evidence:spreader-frames), [](evidence:fan-rise).");
+        EvidenceAddress address = new EvidenceAddress() {
+            @Override
+            public String of(Target target) {
+                return "#there";
+            }
+
+            @Override
+            public Optional<String> notes() {
+                return Optional.of("note.a");
+            }
+        };
+        var page = Jsoup.parse(Prose.render(source, SAMPLE.resolver("heat-spreader"), address, 1)
+                .html());
+        assertEquals(
+                2,
+                page.select("a.evidence + button.figure-mark[type=button] + span.figure-note[popover=auto]")
+                        .size());
+        for (Element button : page.select("button")) {
+            Element note = page.getElementById(button.attr("popovertarget"));
+            assertTrue(note.text().contains("95 % interval"), note.text());
+            assertTrue(note.text().contains("n = 6 and 6 specimens"), note.text());
+            assertTrue(button.attr("aria-label").startsWith("±"), "what is seen is part of the name");
+        }
+        assertEquals(0, page.select("[title]").size());
     }
 
     @ParameterizedTest(name = "{0} → {1}")

@@ -11,17 +11,13 @@ import org.evenhand.check.Group;
 import org.evenhand.check.Report;
 import org.evenhand.check.Rule;
 import org.evenhand.check.RuleFacts;
-import org.evenhand.check.StudyTexts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
-import org.evenhand.prose.EvidenceResolver;
 import org.evenhand.prose.Mention;
-import org.evenhand.prose.ProseSource;
-import org.evenhand.prose.StudyResolver;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
 
@@ -64,23 +60,20 @@ public final class AmbientExtrapolated implements Rule {
         }
         Report.Applied limit = report.limit(study.method(any.run()), KELVIN);
         figures(study, lowest, highest, limit, report);
-        EvidenceResolver resolver = StudyResolver.of(study.folder(), study.evidence(), r -> r.verdict());
-        for (ProseSource text : StudyTexts.of(study.study())) {
-            for (Mention mention : Mention.in(text, resolver)) {
-                if (!isOfSurroundings(mention)) {
-                    continue;
-                }
-                double celsius = mention.unit().to(Ambient.CELSIUS).apply(mention.value());
-                if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
-                    report.at(mention.place(), study.subject())
-                            .against(limit.limit())
-                            .meaning("Heat, fans and throttling do not scale simply with the room.")
-                            .found(
-                                    "the text speaks of surroundings at " + mention.written()
-                                            + ", but the runs were made at " + Report.number(lowest) + " °C to "
-                                            + Report.number(highest) + " °C",
-                                    "test there, or say that it was not tested");
-                }
+        for (Mention mention : study.texts().mentions()) {
+            if (!isOfSurroundings(mention)) {
+                continue;
+            }
+            double celsius = mention.unit().to(Ambient.CELSIUS).apply(mention.value());
+            if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
+                report.at(mention.place(), study.subject())
+                        .against(limit.limit())
+                        .meaning("Heat, fans and throttling do not scale simply with the room.")
+                        .found(
+                                "the text speaks of surroundings at " + mention.written()
+                                        + ", but the runs were made at " + Report.number(lowest) + " °C to "
+                                        + Report.number(highest) + " °C",
+                                "test there, or say that it was not tested");
             }
         }
     }

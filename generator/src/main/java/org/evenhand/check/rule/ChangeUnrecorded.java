@@ -29,6 +29,11 @@ public final class ChangeUnrecorded implements Rule {
     }
 
     @Override
+    public boolean needsVerdicts() {
+        return true;
+    }
+
+    @Override
     public void check(StudyView study, Report report) {
         Optional<FormerAnswer> former = study.former();
         if (former.isPresent() && !former.get().isReadable()) {

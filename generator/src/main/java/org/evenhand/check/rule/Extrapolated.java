@@ -6,15 +6,11 @@ import org.evenhand.check.Group;
 import org.evenhand.check.Report;
 import org.evenhand.check.Rule;
 import org.evenhand.check.RuleFacts;
-import org.evenhand.check.StudyTexts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Limit;
 import org.evenhand.model.Severity;
-import org.evenhand.prose.EvidenceResolver;
 import org.evenhand.prose.Mention;
-import org.evenhand.prose.ProseSource;
-import org.evenhand.prose.StudyResolver;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
@@ -56,26 +52,23 @@ public final class Extrapolated implements Rule {
         double lowest = tested.stream().mapToDouble(q -> q.in(unit)).min().orElseThrow();
         double highest = tested.stream().mapToDouble(q -> q.in(unit)).max().orElseThrow();
         double slack = ROUNDING * Math.max(Math.abs(lowest), Math.abs(highest));
-        EvidenceResolver resolver = StudyResolver.of(study.folder(), study.evidence(), r -> r.verdict());
-        for (ProseSource text : StudyTexts.of(study.study())) {
-            for (Mention mention : Mention.in(text, resolver)) {
-                if (!mention.unit().convertsTo(unit)) {
-                    continue;
-                }
-                double value = mention.unit().to(unit).apply(mention.value());
-                if (value < lowest - slack || value > highest + slack) {
-                    report.at(mention.place(), study.subject())
-                            .against(new Limit(
-                                    Report.number(lowest) + " to " + Report.number(highest) + " " + unit.symbol(),
-                                    "the range tested"))
-                            .meaning("Nothing was measured there; the figure may bend off beyond the last level.")
-                            .found(
-                                    "the text speaks of " + mention.written() + ", but the "
-                                            + study.study().factor()
-                                            + " was tested from " + Report.number(lowest) + " to "
-                                            + Report.number(highest) + " " + unit.symbol(),
-                                    "test it, keep to the range tested, or mark it as given by somebody else");
-                }
+        for (Mention mention : study.texts().mentions()) {
+            if (!mention.unit().convertsTo(unit)) {
+                continue;
+            }
+            double value = mention.unit().to(unit).apply(mention.value());
+            if (value < lowest - slack || value > highest + slack) {
+                report.at(mention.place(), study.subject())
+                        .against(new Limit(
+                                Report.number(lowest) + " to " + Report.number(highest) + " " + unit.symbol(),
+                                "the range tested"))
+                        .meaning("Nothing was measured there; the figure may bend off beyond the last level.")
+                        .found(
+                                "the text speaks of " + mention.written() + ", but the "
+                                        + study.study().factor()
+                                        + " was tested from " + Report.number(lowest) + " to "
+                                        + Report.number(highest) + " " + unit.symbol(),
+                                "test it, keep to the range tested, or mark it as given by somebody else");
             }
         }
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.evenhand.check.FolderRule;
 import org.evenhand.check.Group;
 import org.evenhand.check.RuleFacts;
+import org.evenhand.measure.Measurements;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Place;
 import org.evenhand.model.ResultsFolder;
@@ -36,7 +37,7 @@ public final class SealBroken implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
         List<Finding> findings = new ArrayList<>();
         folder.seals().values().stream().flatMap(Collection::stream).forEach(seal -> {
             Study study = folder.studies().get(seal.study());
