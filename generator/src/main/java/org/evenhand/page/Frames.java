@@ -46,7 +46,8 @@ public final class Frames {
                 generator,
                 path.equals(Address.INDEX) ? List.of() : above(trail),
                 Unfolding.plain(description),
-                Markup.NONE);
+                Markup.NONE,
+                "");
     }
 
     /** The absolute address of a page or file; folders stand for their index. */

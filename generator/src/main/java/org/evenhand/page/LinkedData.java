@@ -3,6 +3,9 @@ package org.evenhand.page;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.util.RawValue;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +34,12 @@ public final class LinkedData {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }
+    }
+
+    /** As a security policy names it: a checker that takes a data block for a script then sees that it is meant. */
+    public static String digest(Markup data) {
+        byte[] digest = HexFormat.of().parseHex(FileRows.sha256(data.html().getBytes(StandardCharsets.UTF_8)));
+        return Base64.getEncoder().encodeToString(digest);
     }
 
     /** In JSON these characters occur within strings alone, where a reference says the same. */

@@ -83,7 +83,8 @@ final class ExampleViews {
                 "Evenhand 0.1.0",
                 List.of(trail),
                 Unfolding.plain("An invented report."),
-                Markup.NONE);
+                Markup.NONE,
+                "");
     }
 
     static Figure spreaderRise(Caveat... caveats) {

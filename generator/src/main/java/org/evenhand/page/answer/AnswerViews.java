@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.evenhand.model.Hazard;
 import org.evenhand.model.Status;
 import org.evenhand.model.Study;
+import org.evenhand.page.LinkedData;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.AnswerPage;
@@ -46,11 +47,12 @@ final class AnswerViews {
         List<Condition> conditions = Conditions.of(answer);
         List<Quotation> quotations = figures ? Quotations.of(answer, charts, sink) : List.of();
         Unfolding unfolding = Unfoldings.of(answer, description, leading, quotations);
+        Markup data = AnswerData.of(answer, files, unfolding);
         List<Grid> grids = new ArrayList<>(summaries.stream().map(Grids::of).toList());
         grids.addAll(List.of(Grids.of(comparisons), Grids.of(runs), Grids.of(conditions)));
         budgets.forEach(budget -> grids.add(Grids.of(budget)));
         return new AnswerPage(
-                frame(answer, description).with(unfolding, AnswerData.of(answer, files, unfolding)),
+                frame(answer, description).with(unfolding, data, LinkedData.digest(data)),
                 Heads.of(answer, status(study)),
                 study.question(),
                 Limits.notices(answer),

@@ -19,6 +19,7 @@ import java.util.List;
  * @param trail the pages above this one, outermost first; empty on the index
  * @param unfolding what other sites show of it
  * @param data the same for machines: JSON-LD, safe within a script element; empty for none
+ * @param dataDigest SHA-256 of the data in Base64, for the page's security policy; empty for none
  */
 public record Frame(
         String root,
@@ -33,13 +34,14 @@ public record Frame(
         String generator,
         List<Link> trail,
         Unfolding unfolding,
-        Markup data) {
+        Markup data,
+        String dataDigest) {
     public Frame {
         trail = List.copyOf(trail);
     }
 
     /** The same page, with what other sites show of it and what it tells machines. */
-    public Frame with(Unfolding other, Markup told) {
+    public Frame with(Unfolding other, Markup told, String digest) {
         return new Frame(
                 root,
                 language,
@@ -53,6 +55,7 @@ public record Frame(
                 generator,
                 trail,
                 other,
-                told);
+                told,
+                digest);
     }
 }
