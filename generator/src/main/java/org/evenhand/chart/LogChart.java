@@ -74,6 +74,17 @@ public record LogChart(
     /** A stretch of time, in seconds. */
     public record Span(double fromS, double toS) {}
 
+    /**
+     * Where the panels lie in a drawing of a width: time runs from the left to the right, the panels from the top to the
+     * bottom, all in pixels.
+     */
+    public record Place(double leftPx, double rightPx, double topPx, double bottomPx) {}
+
+    /** Where the panels lie in a drawing of a width. */
+    public Place place(int width) {
+        return new LogLayout(this).place(width);
+    }
+
     @Override
     public Layout layout() {
         return new LogLayout(this);

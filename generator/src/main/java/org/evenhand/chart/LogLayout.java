@@ -23,6 +23,11 @@ record LogLayout(LogChart chart) implements Layout {
         return n * (TITLE + panelHeight()) + (n - 1) * BETWEEN;
     }
 
+    LogChart.Place place(int width) {
+        Axis time = time(width);
+        return new LogChart.Place(time.startPx(), time.endPx(), TITLE, bottom());
+    }
+
     /** A panel at its place: its value axis, and its lines as they are drawn. */
     private record Placed(LogChart.Panel panel, Axis y, List<TraceLines> lines) {}
 

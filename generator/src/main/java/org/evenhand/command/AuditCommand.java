@@ -126,7 +126,7 @@ final class AuditCommand implements Callable<Integer> {
         }
         Digests digests = new Digests();
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        Pages.build(checked, folder, used, Version.current(), Optional.of(site), digests);
+        Pages.build(checked, folder, used, Version.named(), Optional.of(site), digests);
         PublishCommand.keepFormerFigures(checked, site, digests);
         return digests;
     }

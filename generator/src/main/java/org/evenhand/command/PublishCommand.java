@@ -99,7 +99,7 @@ final class PublishCommand implements Callable<Integer> {
             throw new UnusableException("nothing can be published: the publication itself cannot be read");
         }
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        Pages.build(checked, folder, used, Version.current(), former, site);
+        Pages.build(checked, folder, used, Version.named(), former, site);
         former.ifPresent(f -> keepFormerFigures(checked, f, site));
         site.finish();
         streams.out().println(target.resolve("index.html"));

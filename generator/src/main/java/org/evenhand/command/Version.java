@@ -16,4 +16,9 @@ final class Version implements IVersionProvider {
         return Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
                 .orElse("unpacked");
     }
+
+    /** Name and version of the program, as pages print them. */
+    static String named() {
+        return "Evenhand " + current();
+    }
 }

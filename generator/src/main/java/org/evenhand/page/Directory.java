@@ -42,7 +42,7 @@ public final class Directory {
             }
             for (LevelRun run : study.evidence().runs()) {
                 String key = key(run.run());
-                runs.computeIfAbsent(run.run().study(), s -> new TreeMap<>())
+                runs.computeIfAbsent(run.run().study(), s -> new TreeMap<>(Ids.ORDER))
                         .put(run.run().id(), run.measured());
                 users.computeIfAbsent(key, k -> new ArrayList<>()).add(study);
                 ofRuns.computeIfAbsent(key, k -> new ArrayList<>())

@@ -9,7 +9,7 @@ import org.evenhand.page.view.Markup;
 public final class Drawings {
 
     /** Width in CSS pixels that a phone shows without scrolling. */
-    private static final int NARROW = 320;
+    public static final int NARROW = 320;
 
     private Drawings() {}
 

@@ -7,12 +7,16 @@ public final class Sentence {
 
     /** The same words with a capital and a full stop; nothing if there is nothing to say. */
     public static String of(String words) {
-        String text = words.strip();
-        if (text.isEmpty()) {
+        String begun = capital(words.strip());
+        return begun.isEmpty() || begun.matches("(?s).*[.!?…][”’\"')]?") ? begun : begun + ".";
+    }
+
+    /** The same words with a capital. */
+    public static String capital(String words) {
+        if (words.isEmpty()) {
             return "";
         }
-        int first = text.offsetByCodePoints(0, 1);
-        String begun = Character.toString(Character.toTitleCase(text.codePointAt(0))) + text.substring(first);
-        return begun.matches("(?s).*[.!?…][”’\"')]?") ? begun : begun + ".";
+        int first = words.offsetByCodePoints(0, 1);
+        return Character.toString(Character.toTitleCase(words.codePointAt(0))) + words.substring(first);
     }
 }

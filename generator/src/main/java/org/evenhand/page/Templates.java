@@ -43,6 +43,7 @@ public final class Templates {
             "assets/fonts/stix-two-text-OFL.txt",
             "assets/fonts/stix-two-text-latin-ext.woff2",
             "assets/fonts/stix-two-text-latin.woff2",
+            "assets/logs.js",
             "assets/tables.js");
 
     private final Configuration configuration;

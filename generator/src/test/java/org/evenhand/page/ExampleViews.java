@@ -369,6 +369,7 @@ final class ExampleViews {
                 frame(Address.CAVEATS, "Caveats", Link.to("Questions", Address.INDEX)),
                 List.of(new CaveatGroup(
                         Address.caveatGroup("single-specimen"),
+                        "Single specimen",
                         "single-specimen",
                         "caveat",
                         "One specimen speaks for its kind: another may behave otherwise.",

@@ -71,7 +71,7 @@ public final class BurstAsSustained implements Rule {
         if (!longEnough || !(last.getAsDouble() < first.getAsDouble() * (1 - limit.value()))) {
             return;
         }
-        report.at(run.run().places().of("log"), study.subject(run))
+        report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
                 .against(limit.limit())
                 .meaning("The figure holds for the beginning of a run; over a longer one less is to be had.")
                 .found(

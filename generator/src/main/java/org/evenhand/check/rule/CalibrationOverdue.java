@@ -15,6 +15,7 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Instrument;
+import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Origin;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
@@ -54,6 +55,7 @@ public final class CalibrationOverdue implements Rule {
         unnamed.forEach((source, runs) -> each(
                 study,
                 runs,
+                Reach.of(study, runs, (run, by) -> by.equals(source)),
                 (run, subject) -> report.at(run.run().places().of("instruments"), subject)
                         .meaning("How far the values can be trusted is not known.")
                         .found(
@@ -77,6 +79,7 @@ public final class CalibrationOverdue implements Rule {
         each(
                 study,
                 undated,
+                Set.of(),
                 (run, subject) -> report.at(run.run().places().of("run"), subject)
                         .notCheckable("started", "add when the run began"));
         List<LevelRun> late = runs.stream()
@@ -85,6 +88,11 @@ public final class CalibrationOverdue implements Rule {
         each(
                 study,
                 late,
+                Reach.of(
+                        study,
+                        late,
+                        (run, by) ->
+                                instrument.id().equals(run.run().instruments().get(by))),
                 (run, subject) -> report.at(instrument.places().of("calibration-valid"), subject)
                         .meaning(
                                 "How far it had drifted by then is not known, and the stated uncertainty may be too small.")
@@ -96,11 +104,12 @@ public final class CalibrationOverdue implements Rule {
     }
 
     /** Once for the study if all of its runs are touched, else once for each run. */
-    private static void each(StudyView study, List<LevelRun> runs, BiConsumer<LevelRun, Subject> action) {
+    private static void each(
+            StudyView study, List<LevelRun> runs, Set<MeasurandId> reach, BiConsumer<LevelRun, Subject> action) {
         if (!runs.isEmpty() && runs.size() == study.countingRuns().size()) {
-            action.accept(runs.get(0), study.subject());
+            action.accept(runs.get(0), study.subject().on(reach));
         } else {
-            runs.forEach(run -> action.accept(run, study.subject(run)));
+            runs.forEach(run -> action.accept(run, study.subject(run).on(reach)));
         }
     }
 }

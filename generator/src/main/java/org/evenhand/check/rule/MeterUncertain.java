@@ -90,7 +90,7 @@ public final class MeterUncertain implements Rule {
             double stepW = instrument.resolution().get().differenceIn(Parts.WATT);
             double finestW = powerW <= 10 ? 0.01 : powerW <= 100 ? 0.1 : 1;
             if (stepW > finestW * ROUNDING) {
-                report.at(place, study.subject(run))
+                report.at(place, study.subject(run).on(Reach.of(study, run, source.name())))
                         .against(new Limit(Report.number(finestW) + " W", STEPS_ORIGIN))
                         .meaning("Differences smaller than the meter's steps are lost.")
                         .found(
@@ -119,7 +119,9 @@ public final class MeterUncertain implements Rule {
             allowed = Math.abs(value) * unitW < 0.5 ? Math.max(allowed, 0.01 / unitW) : allowed;
         }
         if (error > allowed * ROUNDING) {
-            report.at(run.run().places().of("instruments/" + source.name()), study.subject(run))
+            report.at(
+                            run.run().places().of("instruments/" + source.name()),
+                            study.subject(run).on(Reach.of(study, run, source.name())))
                     .against(limit.limit())
                     .meaning("The figure may be off by as much, and so may a difference to another meter's.")
                     .found(

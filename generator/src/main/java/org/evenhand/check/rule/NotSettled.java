@@ -13,6 +13,7 @@ import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Limit;
 import org.evenhand.model.Measurand;
+import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Method;
 import org.evenhand.model.Reduction;
 import org.evenhand.model.Reduction.Statistic;
@@ -48,7 +49,7 @@ public final class NotSettled implements Rule {
             for (Measurand measurand : Shown.of(study, run)) {
                 if (isUnsettled(run, measurand)) {
                     if (!refused.contains(key(run, measurand))) {
-                        caveat(study, run, measurand, measurand, report);
+                        caveat(study, run, measurand, measurand, Reach.of(study, run, measurand), report);
                     }
                 } else if (ofCourse(measurand) && columns.add(column(measurand))) {
                     check(study, run, measurand, report);
@@ -79,8 +80,14 @@ public final class NotSettled implements Rule {
     }
 
     /** @param settled the measurand that did not settle; another than the one concerned where it shares the column */
-    private static void caveat(StudyView study, LevelRun run, Measurand concerned, Measurand settled, Report report) {
-        report.at(run.run().places().of("log"), study.subject(run))
+    private static void caveat(
+            StudyView study,
+            LevelRun run,
+            Measurand concerned,
+            Measurand settled,
+            Set<MeasurandId> reach,
+            Report report) {
+        report.at(run.run().places().of("log"), study.subject(run).on(reach))
                 .against(criterion(study.method(run.run()), settled))
                 .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
                 .found(
@@ -92,12 +99,14 @@ public final class NotSettled implements Rule {
     /** A temperature that is read from a column as it goes, by the method's criterion for the column or the default. */
     private static void check(StudyView study, LevelRun run, Measurand measurand, Report report) {
         Method method = study.method(run.run());
+        // What is told once of a column holds for all that is read from it.
+        Set<MeasurandId> reach = Reach.of(study, run, column(measurand));
         Optional<Measurand> criterion = method.measurands().values().stream()
                 .filter(m -> isSettled(m) && column(m).equals(column(measurand)))
                 .findFirst();
         if (criterion.isPresent()) {
             if (isUnsettled(run, criterion.get())) {
-                caveat(study, run, measurand, criterion.get(), report);
+                caveat(study, run, measurand, criterion.get(), reach, report);
             }
             return;
         }
@@ -116,7 +125,7 @@ public final class NotSettled implements Rule {
         if (!(risenK > limit.value())) {
             return;
         }
-        report.at(run.run().places().of("log"), study.subject(run))
+        report.at(run.run().places().of("log"), study.subject(run).on(reach))
                 .against(limit.limit())
                 .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
                 .found(

@@ -48,7 +48,7 @@ public final class PlateauFar implements Rule {
                 }
                 if (run.measured().value(measurand.id()) instanceof RunValue.Missing missing
                         && missing.rule().equals(FACTS.id())) {
-                    report.at(run.run().places().of("log"), study.subject(run))
+                    report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
                             .meaning("There is no figure for this run.")
                             .found(
                                     "“" + measurand.title() + "” cannot be told for the run "
@@ -69,7 +69,7 @@ public final class PlateauFar implements Rule {
             return;
         }
         double minutes = SECOND.to(MINUTE).fast().apply(approach.timeConstantS());
-        report.at(run.run().places().of("log"), study.subject(run))
+        report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
                 .against(limit.limit())
                 .meaning("Where the temperature would settle is farther than the figure given.")
                 .found(

@@ -45,7 +45,7 @@ public final class RunsDrift implements Rule {
                                 study.study()
                                         .places()
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
-                                study.subject(runs.get(0)))
+                                study.subject(runs.get(0)).on(summary.measurand()))
                         .against(new Limit("±" + Report.number(limit), ORIGIN))
                         .meaning("The interval is too narrow, for it takes the runs to be independent.")
                         .found(

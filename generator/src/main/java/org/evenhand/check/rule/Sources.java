@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Measurand;
+import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Reduction;
 
 /** The columns and readings that the numbers of a study come from. */
@@ -22,8 +23,16 @@ final class Sources {
         Stream.concat(
                         study.study().measurands().stream(),
                         study.study().comparisons().stream().flatMap(c -> c.measurand().stream()))
-                .filter(id -> id.method().equals(run.run().method()))
-                .forEach(id -> add(study, run, id.measurand(), sources, 0));
+                .forEach(id -> sources.addAll(of(study, run, id)));
+        return sources;
+    }
+
+    /** Those of one measurand of one run; none if the run's method does not yield it. */
+    static Set<String> of(StudyView study, LevelRun run, MeasurandId id) {
+        Set<String> sources = new TreeSet<>();
+        if (id.method().equals(run.run().method())) {
+            add(study, run, id.measurand(), sources, 0);
+        }
         return sources;
     }
 

@@ -45,7 +45,7 @@ public final class TwoStates implements Rule {
                                 study.study()
                                         .places()
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
-                                study.subject(runs.get(0)))
+                                study.subject(runs.get(0)).on(summary.measurand()))
                         .against(new Limit("p 0.05", "dip test, after Hartigan and Hartigan (1985)"))
                         .meaning("The mean lies where there are no values, and the interval describes neither group.")
                         .found(

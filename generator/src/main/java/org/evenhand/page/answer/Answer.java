@@ -1,6 +1,7 @@
 package org.evenhand.page.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -21,6 +22,7 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
 import org.evenhand.model.Study;
 import org.evenhand.page.FindingViews;
+import org.evenhand.page.Ids;
 import org.evenhand.page.PageContext;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
@@ -112,6 +114,7 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
 
     List<Link> links(List<LevelRun> runs) {
         return runs.stream()
+                .sorted(Comparator.comparing(r -> name(r.run()), Ids.ORDER))
                 .map(r -> Link.to(
                         name(r.run()), Address.run(r.run().study(), r.run().id())))
                 .toList();

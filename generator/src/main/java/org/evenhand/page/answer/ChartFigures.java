@@ -81,6 +81,8 @@ final class ChartFigures {
                 TimeCharts.figure(answer, r).ifPresent(f -> put(r, f, TimeCharts.SOURCE));
             }
         }
+        // Where all is refused there is nothing to draw; the table says why.
+        contrasts.values().removeIf(many -> many.stream().allMatch(answer::isRefused));
         contrasts.forEach((group, many) -> put(
                 "comparisons-" + group,
                 ContrastCharts.title(answer, many),
@@ -149,8 +151,9 @@ final class ChartFigures {
         return many.stream().map(r -> answer.caveats(r)).toList();
     }
 
-    /** Each caveat once, in the order met. */
-    private static List<Caveat> once(List<List<Caveat>> many) {
-        return many.stream().flatMap(List::stream).distinct().toList();
+    /** Each caveat once, in the order met, as far as there is room beside a chart. */
+    private List<Caveat> once(List<List<Caveat>> many) {
+        return Shortened.of(
+                answer, many.stream().flatMap(List::stream).distinct().toList());
     }
 }

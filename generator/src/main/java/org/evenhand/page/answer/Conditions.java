@@ -10,6 +10,7 @@ import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts;
 import org.evenhand.model.Method;
 import org.evenhand.model.RunOutcome;
+import org.evenhand.page.Ids;
 import org.evenhand.page.view.Condition;
 import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;

@@ -44,9 +44,6 @@ final class ContrastCharts {
     }
 
     static String source(Answer answer, List<ComparisonResult.Contrasted> many) {
-        if (many.stream().allMatch(answer::isRefused)) {
-            return "Refused, so that nothing is drawn.";
-        }
         return Verdicts.isRatio(many.get(0))
                 ? "The axis is logarithmic: twice and half lie equally far from 1."
                 : "The line at 0 is no difference.";

@@ -14,6 +14,8 @@ import org.evenhand.model.Item;
 import org.evenhand.model.Method;
 import org.evenhand.model.Revision;
 import org.evenhand.model.Study;
+import org.evenhand.page.Ids;
+import org.evenhand.page.Sentence;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Entry;
 import org.evenhand.page.view.HeadBlock;
@@ -41,7 +43,7 @@ final class Heads {
                 .ifPresent(entries::add);
         entries.add(Entry.of(
                 "Factor",
-                answer.names().factor() + ": "
+                Sentence.capital(answer.names().factor()) + ": "
                         + study.levels().stream().map(answer.names()::level).collect(Collectors.joining(", "))));
         if (!answer.instruments().isEmpty()) {
             entries.add(new Entry(

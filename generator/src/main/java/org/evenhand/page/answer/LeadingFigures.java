@@ -56,7 +56,7 @@ final class LeadingFigures {
         Quotable quotable = Quotable.of(answer, summary);
         return new Figure(
                 answer.names().title(summary.measurand()) + ", "
-                        + answer.names().level(summary.level()),
+                        + answer.names().under(summary.level()),
                 mean.isEmpty() ? LevelFigures.label(summary) : mean,
                 quotable.interval(),
                 quotable.n(),
@@ -84,6 +84,6 @@ final class LeadingFigures {
     private static List<Caveat> caveats(Answer answer, List<Caveat> found) {
         List<Caveat> all = new ArrayList<>(found);
         answer.authorsCaveats().forEach(c -> all.add(Caveat.note(c)));
-        return all;
+        return Shortened.of(answer, all);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.evenhand.model.Item;
 import org.evenhand.model.Origin;
+import org.evenhand.page.Ids;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Notice;

@@ -13,6 +13,7 @@ import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Item;
+import org.evenhand.page.Ids;
 import org.evenhand.page.Sentence;
 import org.evenhand.page.view.Comparability;
 import org.evenhand.page.view.Link;

@@ -4,12 +4,14 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Run;
+import org.evenhand.page.Ids;
 import org.evenhand.page.Sentence;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
@@ -35,7 +37,10 @@ final class Runs {
                 .toList();
         return new RunTable(
                 columns,
-                answer.evidence().runs().stream().map(r -> row(answer, r)).toList());
+                answer.evidence().runs().stream()
+                        .sorted(Comparator.comparing(r -> answer.name(r.run()), Ids.ORDER))
+                        .map(r -> row(answer, r))
+                        .toList());
     }
 
     private static RunRow row(Answer answer, LevelRun run) {

@@ -29,6 +29,7 @@ import org.evenhand.page.view.CaveatsPage;
 import org.evenhand.page.view.ExplanationPart;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Listed;
+import org.evenhand.page.words.Names;
 
 /** The page of everything that was found, by rule. */
 public final class CaveatPages {
@@ -53,6 +54,7 @@ public final class CaveatPages {
             groups.add(new CaveatGroup(
                     Address.caveatGroup(AUTHORS),
                     "Authors’ own",
+                    "",
                     "",
                     "What the authors of an answer want known beside its figures.",
                     List.of(),
@@ -123,6 +125,7 @@ public final class CaveatPages {
         Optional<RuleFacts> facts = Catalogue.find(rule);
         return new CaveatGroup(
                 Address.caveatGroup(rule),
+                Names.label(rule),
                 rule,
                 facts.map(f -> f.severity().word()).orElse(""),
                 facts.map(f -> "Finds " + f.finds() + ".").orElse(""),

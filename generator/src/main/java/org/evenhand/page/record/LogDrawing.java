@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.evenhand.chart.Charts;
 import org.evenhand.chart.LogChart;
 import org.evenhand.log.ThinSeries;
 import org.evenhand.measure.BlockSeries;
@@ -67,8 +68,23 @@ final class LogDrawing {
                 panels,
                 shaded.spans(),
                 shaded.spans().isEmpty() ? "" : shaded.meaning());
-        Markup chart = Drawings.of(figure, ID, title, description(shaded));
+        Markup chart =
+                new Markup("<div class=\"log\" data-log=\"" + readout(figure).attribute() + "\">"
+                        + Drawings.of(figure, ID, title, description(shaded)).html() + "</div>");
         return new ChartFigure(Address.chart(ID), caption, chart, notes(shaded), data, List.of(), List.of());
+    }
+
+    private LogReadout readout(LogChart figure) {
+        LogReadout readout = new LogReadout(figure, Charts.COLUMN, Drawings.NARROW);
+        for (LogChart.Panel panel : figure.panels()) {
+            for (LogChart.Line line : panel.lines()) {
+                LogColumn row = rows.of(line.label().isEmpty() ? panel.scale() : line.label());
+                int decimals =
+                        Math.max(0, row.highest().length() - 1 - row.highest().indexOf('.'));
+                readout.with(row.title(), row.unit(), row.highest().contains(".") ? decimals : 0, line.trace());
+            }
+        }
+        return readout;
     }
 
     /** The columns that the log has, in the method's order. */

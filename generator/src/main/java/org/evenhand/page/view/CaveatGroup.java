@@ -6,7 +6,8 @@ import java.util.List;
  * All caveats of one rule.
  *
  * @param id as {@link Address#caveatGroup} forms it
- * @param rule its id
+ * @param title what it is called in words
+ * @param rule its id; empty for what is no rule's
  * @param severity in a word; empty for what is no rule's
  * @param meaning what the rule finds, in a sentence; empty for none
  * @param explanation of the rule, section by section; may be empty
@@ -15,6 +16,7 @@ import java.util.List;
  */
 public record CaveatGroup(
         String id,
+        String title,
         String rule,
         String severity,
         String meaning,

@@ -24,6 +24,9 @@ public record StudyNames(ResultsFolder folder, Study study) {
     private static final Set<String> AT = Set.of(
             "speed", "clock", "rate", "load", "temperature", "position", "setting", "frequency", "voltage", "pressure");
 
+    /** The level of a factor that is not there at all. */
+    private static final String NONE = "none";
+
     public Measurand measurand(MeasurandId id) {
         return folder.methods().get(id.method()).measurands().get(id.measurand());
     }
@@ -52,13 +55,16 @@ public record StudyNames(ResultsFolder folder, Study study) {
         return Names.value(level);
     }
 
-    /** A level within a sentence: "with spreader", "at 2000 MHz", "for specimen A1". */
+    /** A level within a sentence: "with spreader", "at 2000 MHz", "for specimen A1", "without cooling". */
     public String under(String level) {
         if (study.factor().equals("item")) {
             return "with the " + level(level);
         }
         if (study.factor().equals("specimen")) {
             return "for specimen " + level(level);
+        }
+        if (level.equals(NONE)) {
+            return "without " + factor();
         }
         String last = study.factor().substring(study.factor().lastIndexOf('-') + 1);
         return (isQuantity(level) || AT.contains(last) ? "at " : "with ") + level(level);

@@ -41,13 +41,25 @@ public final class Times {
         return "No difference of the times shown" + tooFew(r) + ". " + found;
     }
 
-    /** The median with its interval: "8.1 min (7.8 min to 8.5 min)", "not reached within 45 min". */
+    /** The median with its interval: "8.1 min (7.8 min to 8.5 min)", "8.1 min (from 7.8 min, without an upper end)", "not reached within 45 min". */
     public String median(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
         Written written = medianFigure(r, curve);
         if (written.isAbsent()) {
             return "not reached within " + end(r, curve);
         }
-        return written.withUnit() + (written.hasInterval() ? " (" + written.interval() + ")" : "");
+        return written.withUnit() + (written.hasInterval() ? " (" + written.interval() + ")" : open(r, curve));
+    }
+
+    /** An interval with one end, as few times give: " (from 7.8 min, without an upper end)"; empty if it has none. */
+    private static String open(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+        OptionalDouble low = curve.curve().medianLow(CONFIDENCE);
+        OptionalDouble high = curve.curve().medianHigh(CONFIDENCE);
+        String unit = r.unit().symbol();
+        return low.isPresent()
+                ? " (from " + Written.alone(low.getAsDouble(), unit).withUnit() + ", without an upper end)"
+                : high.isPresent()
+                        ? " (up to " + Written.alone(high.getAsDouble(), unit).withUnit() + ", without a lower end)"
+                        : "";
     }
 
     /** The median as a figure; without a value where it was not reached. */

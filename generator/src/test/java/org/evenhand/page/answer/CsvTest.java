@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+import org.evenhand.page.Ids;
 import org.junit.jupiter.api.Test;
 
 class CsvTest {

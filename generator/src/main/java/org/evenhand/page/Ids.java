@@ -1,4 +1,4 @@
-package org.evenhand.page.answer;
+package org.evenhand.page;
 
 import java.math.BigInteger;
 import java.util.Comparator;
@@ -6,11 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The order in which people list names: A2 before A10. */
-final class Ids {
+public final class Ids {
 
     private static final Pattern PART = Pattern.compile("\\d+|\\D+");
 
-    static final Comparator<String> ORDER = Ids::compare;
+    public static final Comparator<String> ORDER = Ids::compare;
 
     private Ids() {}
 
