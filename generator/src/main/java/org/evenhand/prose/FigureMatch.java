@@ -76,6 +76,14 @@ final class FigureMatch {
         return noFailure && stated.first().precision() >= 2 && near(figure.high(), stated.first(), stated.step());
     }
 
+    /** Whether a number is the upper bound: to the nearest, but with a single digit rounded up. */
+    static boolean isBound(Stated stated, Figure figure) {
+        double above = stated.first().doubleValue() - figure.high().orElse(Double.NaN);
+        return stated.first().precision() == 1
+                ? above >= 0 && above < stated.step().doubleValue()
+                : near(figure.high(), stated.first(), stated.step());
+    }
+
     /** The end of the interval; of a stated or counted number, which has none, the number itself. */
     private static OptionalDouble end(OptionalDouble end, Figure figure) {
         boolean noInterval = figure.low().isEmpty() && figure.high().isEmpty();

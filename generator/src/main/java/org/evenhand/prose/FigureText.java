@@ -15,6 +15,7 @@ final class FigureText {
     private static final String SPACE = Figures.NO_BREAK_SPACE;
     private static final Unit PER_HOUR = Unit.of("1/h");
     static final Unit PERCENT = Unit.of("%");
+    private static final Unit POINTS = PERCENT.ofDifference();
 
     /** No figure has more significant digits than this. */
     private static final int MOST_DIGITS = 6;
@@ -137,10 +138,15 @@ final class FigureText {
     /** A difference of percentages is in percentage points: percent of what could not be told. */
     static String number(double value, int decimals, Unit unit, boolean difference) {
         String number = Figures.at(value, decimals);
-        if (difference && unit.equals(PERCENT)) {
+        if (difference && isPercent(unit)) {
             return number + SPACE + "percentage points";
         }
         return unit.equals(PER_HOUR) ? number + SPACE + "per" + SPACE + "hour" : Figures.withUnit(number, unit);
+    }
+
+    /** Whether values are in percent, or differences of such values. */
+    static boolean isPercent(Unit unit) {
+        return unit.equals(PERCENT) || unit.equals(POINTS);
     }
 
     private static String ratio(Evidence evidence, Form form) {

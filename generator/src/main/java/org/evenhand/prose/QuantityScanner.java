@@ -168,11 +168,13 @@ final class QuantityScanner {
                 Optional<UnitReader.Read> unit = units.read(text, other.end());
                 boolean oneUnit = unit.isPresent()
                         && (own.isEmpty() || own.get().unit().equals(unit.get().unit()));
+                BigDecimal value = value(other);
+                // "Runs 1 to 3" names runs, "0.84 to 0.88" is a range.
+                boolean decimals = first.scale() > 0 && value.scale() > 0;
                 boolean none = own.isEmpty()
                         && unit.isEmpty()
-                        && (isSpread || joint.group().contains("–"));
+                        && (isSpread || decimals || joint.group().contains("–"));
                 if (oneUnit || none) {
-                    BigDecimal value = value(other);
                     value = "-".equals(other.group("sign")) ? value.negate() : value;
                     boolean word = other.group("digits") == null;
                     return stated(

@@ -54,10 +54,14 @@ final class StatedCheck {
         if (isMargin(meant) || isConfidence(meant)) {
             return Optional.empty();
         }
+        if (isQuotedBound(meant)) {
+            return quotedBound(meant);
+        }
         return switch (meant.shape()) {
             case PERCENT -> percent(meant);
             case POINTS ->
-                evidence.kind() == Kind.DIFFERENCE && evidence.figure().unit().equals(FigureText.PERCENT)
+                evidence.kind() == Kind.DIFFERENCE
+                                && FigureText.isPercent(evidence.figure().unit())
                         ? signed(meant, evidence.figure())
                         : Optional.of(mismatch(meant, Optional.empty(), "the figure is no difference of percentages"));
             case MULTIPLE -> multiple(meant);
@@ -67,22 +71,30 @@ final class StatedCheck {
         };
     }
 
+    /** "0.062 per hour (95 % confidence)": the bound itself, to the nearest or rounded away from what was seen. */
+    private Optional<ProseFault> quotedBound(Stated stated) {
+        Optional<Figure> inUnit = FigureMatch.in(stated.unit(), evidence.figure());
+        boolean holds = inUnit.isPresent() && FigureMatch.isBound(stated, inUnit.get());
+        return holds ? Optional.empty() : Optional.of(mismatch(stated, inUnit, ""));
+    }
+
+    private boolean isQuotedBound(Stated stated) {
+        boolean onlyBound =
+                evidence.figure().value().isEmpty() && evidence.figure().high().isPresent();
+        return onlyBound
+                && stated.bound() == Stated.Bound.EXACT
+                && sentence.language()
+                        .confidence
+                        .matcher(sentence.passage().text().substring(stated.end(), link.end()))
+                        .find();
+    }
+
     /** "As high as [0.06 per hour](…)": the words just before a link belong to its first number. */
     private Stated withWordsBefore(Stated stated) {
         String text = sentence.passage().text();
         boolean first = text.substring(link.start(), stated.start()).isBlank();
         if (!first || stated.bound() != Stated.Bound.EXACT) {
             return stated;
-        }
-        boolean onlyBound =
-                evidence.figure().value().isEmpty() && evidence.figure().high().isPresent();
-        if (onlyBound
-                && sentence.language()
-                        .confidence
-                        .matcher(text.substring(stated.end(), link.end()))
-                        .find()) {
-            // "0.07 per hour (95 % confidence)" is how a bound is written where no failure was seen.
-            return as(Stated.Bound.UPPER, stated);
         }
         for (Stated.Bound bound : List.of(Stated.Bound.UPPER, Stated.Bound.LOWER, Stated.Bound.ABOUT)) {
             Phrases before = sentence.language().before.get(bound);
@@ -119,7 +131,7 @@ final class StatedCheck {
             case SHARE -> share(stated);
             case DIFFERENCE ->
                 Optional.of(
-                        evidence.figure().unit().equals(FigureText.PERCENT)
+                        FigureText.isPercent(evidence.figure().unit())
                                 ? fault(
                                         LinkCheck.PERCENT_WITHOUT_BASE,
                                         stated,

@@ -53,7 +53,11 @@ final class ProseBenchmark {
         List<Path> studies = studies(to);
         for (int i = studies.size(); i < answers; i++) {
             Path study = studies.get(i % studies.size()).getParent();
-            copy(study, study.resolveSibling(study.getFileName() + "-" + i / studies.size()));
+            String name = study.getFileName() + "-" + i / studies.size();
+            Path copied = study.resolveSibling(name);
+            copy(study, copied);
+            Path text = copied.resolve("study.md");
+            Files.writeString(text, Files.readString(text).replaceFirst("(?m)^study: .*$", "study: " + name));
         }
     }
 

@@ -100,7 +100,17 @@ final class FixedEvidence implements EvidenceResolver {
                         10.5,
                         "dB")
                 .between("full", "", "half", "", Verdict.DIFFERS, true, "");
-        contrast("share", Kind.DIFFERENCE, "Share below the clock", "share", Better.LOWER, "%", -62, -64.1, -59.9, "%")
+        contrast(
+                        "share",
+                        Kind.DIFFERENCE,
+                        "Share below the clock",
+                        "share",
+                        Better.LOWER,
+                        "%",
+                        -62,
+                        -64.1,
+                        -59.9,
+                        "percentage points")
                 .between("spreader", "", "none", "", Verdict.DIFFERS, true, "");
         contrast("supply", Kind.RATIO, "Mean power", "mean power", Better.LOWER, "W", 0.9, 0.85, 0.95, "1")
                 .between("new supply", "", "old supply", "", Verdict.NOT_COMPARABLE, false, "");

@@ -54,6 +54,19 @@ class SampleProseTest {
             sources.add(ProseSource.field(
                     study.places().of("caveats/" + i), study.caveats().get(i), ProseSource.Form.INLINE));
         }
+        for (int i = 0; i < study.revisions().size(); i++) {
+            String at = "revisions/" + i;
+            sources.add(ProseSource.field(
+                    study.places().of(at + "/what"), study.revisions().get(i).what(), ProseSource.Form.INLINE));
+            sources.add(ProseSource.field(
+                    study.places().of(at + "/why"), study.revisions().get(i).why(), ProseSource.Form.INLINE));
+        }
+        for (int i = 0; i < study.pictures().size(); i++) {
+            sources.add(ProseSource.field(
+                    study.places().of("pictures/" + i + "/shows"),
+                    study.pictures().get(i).shows(),
+                    ProseSource.Form.INLINE));
+        }
         sources.add(ProseSource.body(file.file(), study.answerLine(), study.answer()));
         return sources;
     }
