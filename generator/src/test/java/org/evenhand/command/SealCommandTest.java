@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -120,7 +121,9 @@ class SealCommandTest {
         assertTrue(page.select("link[rel=stylesheet]")
                 .attr("href")
                 .matches("(\\.\\./){4}assets/[0-9a-f]{16}/evenhand.css"));
-        assertTrue(page.select("script").isEmpty());
+        assertEquals(List.of("application/ld+json"), page.select("script").eachAttr("type"), "data, and no script");
+        assertEquals(1, page.select("script").size());
+        assertTrue(page.selectFirst("script").data().contains("https://results.example.org/trials/" + VERSION));
         String latest = Files.readString(site.resolve("answers/plate/index.html"));
         assertTrue(latest.contains("href=\"../../" + VERSION + "index.html\""), "the answer leads to it");
         for (String file : new String[] {"changes/index.html", "feed.xml", "sitemap.xml"}) {

@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ToursTest {
 
     private static final Path ROOT = Path.of(System.getProperty("evenhand.root", ".."));
-    private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)([^\\n]*)\\n(.*?)^```$");
+    private static final Pattern BLOCK = Pattern.compile("(?ms)^(?<fence>`{3,})(\\w+)([^\\n]*)\\n(.*?)^\\k<fence>$");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(\\S+)");
     private static final String OURS = "generator/evenhand ";
 
@@ -44,7 +44,7 @@ class ToursTest {
     private int commands;
 
     @ParameterizedTest
-    @ValueSource(strings = {"tour-reviewer.md", "tour-forum-helper.md", "tour-laboratory.md"})
+    @ValueSource(strings = {"first-log.md", "tour-reviewer.md", "tour-forum-helper.md", "tour-laboratory.md"})
     void whatATourShowsIsWhatComesOut(String page) throws Exception {
         Path file = ROOT.resolve("docs").resolve(page);
         String written = Files.readString(file);
@@ -73,19 +73,21 @@ class ToursTest {
         StringBuilder text = new StringBuilder();
         Matcher block = BLOCK.matcher(page);
         while (block.find()) {
-            String info = block.group(2);
-            String body = block.group(3);
+            String info = block.group(3);
+            String body = block.group(4);
             if (!given(info, "file").isEmpty()) {
                 Path file = place.resolve(given(info, "file"));
                 Files.createDirectories(file.getParent());
                 Files.writeString(file, body);
             } else if (!given(info, "from").isEmpty()) {
                 body = onPage(given(info, "from"), given(info, "id"));
-            } else if (block.group(1).equals("console")) {
+            } else if (block.group(2).equals("console")) {
                 body = console(body, given(info, "status"));
             }
             block.appendReplacement(
-                    text, Matcher.quoteReplacement("```" + block.group(1) + info + "\n" + body + "```"));
+                    text,
+                    Matcher.quoteReplacement(
+                            block.group("fence") + block.group(2) + info + "\n" + body + block.group("fence")));
         }
         return block.appendTail(text).toString();
     }
@@ -143,7 +145,7 @@ class ToursTest {
         if (word.equals("sample-results")) {
             return ROOT.resolve(word).toString();
         }
-        boolean isPath = word.matches("(my|our|former)-[a-z-]+(/.*)?") || word.matches("[\\w-]+\\.(csv|md|html)");
+        boolean isPath = word.matches("(my|our|former)-[a-z-]+(/.*)?") || word.matches("[\\w-]+\\.(csv|txt|md|html)");
         return isPath ? place.resolve(word).toString() : word;
     }
 

@@ -149,7 +149,10 @@ public final class TakeInCommand implements Callable<Integer> {
         }
         streams.out().flush();
         if (!usable) {
-            streams.err().println("evenhand: nothing is written; say with --map COLUMN=HEADER where the columns are");
+            streams.err()
+                    .println(
+                            "evenhand: nothing is written; say with --map COLUMN=HEADER where the columns are, or, if it is a log of something"
+                                    + " else, change “records” and “measurands” of the method");
             return 1;
         }
         refuseOverwriting(drafts);
