@@ -99,7 +99,8 @@
       const chosen = select.value;
       order(chosen ? parseInt(chosen, 10) : -1, chosen.endsWith("-"));
     });
-    table.before(choice);
+    /* A short list of a phone is read sooner than ordered. */
+    if (published.length > 5) table.before(choice);
 
     /* On a phone the headings are not shown, and must not be stopped at. */
     const fit = () => columns.forEach(({ cell }) => (cell.querySelector("button").tabIndex = narrow.matches ? -1 : 0));

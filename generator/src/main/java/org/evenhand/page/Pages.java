@@ -15,7 +15,9 @@ import org.evenhand.page.answer.ComparePages;
 import org.evenhand.page.kept.KeptPages;
 import org.evenhand.page.overview.CaveatPages;
 import org.evenhand.page.overview.ChangePages;
+import org.evenhand.page.overview.Citation;
 import org.evenhand.page.overview.Crate;
+import org.evenhand.page.overview.DataPackage;
 import org.evenhand.page.overview.Feed;
 import org.evenhand.page.overview.Headers;
 import org.evenhand.page.overview.History;
@@ -116,6 +118,10 @@ public final class Pages {
         if (made.wants(Sitemap.PATH)) {
             Sitemap.build(context, directory, history, made, made);
         }
+        if (made.wants(DataPackage.PATH)) {
+            DataPackage.build(context, history, made, made);
+        }
+        Citation.build(context, history, made);
         if (made.wants(Crate.PATH)) {
             Crate.build(context, directory, history, made, made);
             kept.gone(made.files().keySet());

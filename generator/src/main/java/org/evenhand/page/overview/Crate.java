@@ -69,9 +69,8 @@ public final class Crate {
         for (MeasuredRun run : directory.runs()) {
             parts.add(id(run(run.run())));
         }
-        String invented = publication.invented() ? " The data are invented." : "";
         root.put("name", publication.title());
-        root.put("description", "Comparisons of hardware, each figure with its interval and its runs." + invented);
+        root.put("description", description(publication));
         root.put("datePublished", history.newest().map(Object::toString).orElse("1970-01-01"));
         root.put("url", publication.baseUrl());
         root.put("inLanguage", publication.language());
@@ -92,6 +91,12 @@ public final class Crate {
                 "result",
                 id("./")));
         people.forEach(name -> graph.add(entity(person(name), "Person", "name", name)));
+    }
+
+    /** What the site is, in a sentence or two. */
+    static String description(Publication publication) {
+        return "Comparisons of hardware, each figure with its interval and its runs."
+                + (publication.invented() ? " The data are invented." : "");
     }
 
     private String answer(CheckedStudy checked, History history) {

@@ -295,7 +295,7 @@ class TakenAwayTest {
             if (table == null) {
                 continue; // rates of failures have comparisons for their rows
             }
-            List<Element> rows = table.select("tbody > tr");
+            List<Element> rows = table.select("tbody > tr:not([id$=.median])");
             assertEquals(rows.size(), levels.levels().size());
             for (int i = 0; i < rows.size(); i++) {
                 String value = spaced(cells(rows.get(i)).get("Value"));
@@ -316,7 +316,9 @@ class TakenAwayTest {
             assertTrue(page.select("meta[property=og:image]").isEmpty());
             return;
         }
-        String answer = page.selectFirst(".answer .short").text();
+        Element shown = page.selectFirst(".answer .short").clone();
+        shown.select(".figure-mark, .figure-note").remove();
+        String answer = shown.text().replace("\u2060", "");
         assertTrue(spaced(meta(page, "og:description")).startsWith(spaced(answer)), answer);
         String base = SampleSite.CHECKED.folder().publication().orElseThrow().baseUrl();
         String address = meta(page, "og:image");
