@@ -10,7 +10,7 @@ public enum Quota {
     FILE_VALUES("file-values", 200_000, "fields and values in one file"),
     VALUE_CHARACTERS("value-characters", 1_000_000, "characters of one value"),
     NUMBER_DIGITS("number-digits", 100, "digits in a row"),
-    PROSE_CHARACTERS("prose-characters", 500_000, "characters of a text behind front matter"),
+    PROSE_CHARACTERS("prose-characters", 100_000, "characters of a text behind front matter"),
     FILE_SECONDS("file-seconds", 600, "seconds spent on reading one file"),
     FOLDER_ENTRIES("folder-entries", 100_000, "entries of one folder"),
     STUDY_RUNS("study-runs", 20_000, "run files of one study"),

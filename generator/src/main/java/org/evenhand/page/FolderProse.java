@@ -46,7 +46,7 @@ final class FolderProse implements Prose {
     @Override
     public String plain(String markdown, Optional<CheckedStudy> study) {
         return render(markdown, ProseSource.Form.INLINE, Address.INDEX, study, false)
-                .replaceAll("<[^>]*>", "")
+                .replaceAll("<[^<>]*+>", "")
                 .replace("&lt;", "<")
                 .replace("&gt;", ">")
                 .replace("&quot;", "\"")

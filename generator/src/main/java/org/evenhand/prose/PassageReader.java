@@ -28,7 +28,7 @@ final class PassageReader extends AbstractVisitor {
     static final char GAP = '\uFFFC';
 
     private static final Pattern QUOTATION =
-            Pattern.compile("\"[^\"]*\"|“[^”]*”|„[^“”]*[“”]|«[^»]*»|‘[^’]*’(?!\\p{L})");
+            Pattern.compile("\"[^\"]*+\"|“[^“”]*+”|„[^„“”]*+[“”]|«[^«»]*+»|‘[^‘’]*+’(?!\\p{L})");
 
     private static final String QUOTATION_MARKS = "\"“„«‘";
 

@@ -9,7 +9,9 @@ import org.evenhand.prose.Passage.Range;
 /** Divides running text into sentences. A full stop within a link's text ends none. */
 final class Sentences {
 
-    private static final Pattern END = Pattern.compile("[.!?]+[\"”’)\\]]*(?=\\s+[^\\p{Ll}]|\\s*$)");
+    private static final Pattern END = Pattern.compile("(?<![.!?])[.!?]++[\"”’)\\]]*+(?=\\s++[^\\p{Ll}]|\\s*+$)");
+
+    private static final int LONGEST_ABBREVIATION = 30;
 
     private Sentences() {}
 
@@ -21,7 +23,7 @@ final class Sentences {
         while (matcher.find()) {
             int end = matcher.end();
             boolean inLink = passage.addresses().stream().anyMatch(l -> l.start() < end && end < l.end());
-            if (!inLink && !isAbbreviation(text.substring(start, matcher.start()), words)) {
+            if (!inLink && !isAbbreviation(text, start, matcher.start(), words)) {
                 sentences.add(new Range(start, end));
                 start = end;
             }
@@ -33,11 +35,16 @@ final class Sentences {
         return sentences;
     }
 
-    private static boolean isAbbreviation(String before, Words words) {
-        int start = before.length();
-        while (start > 0 && (before.charAt(start - 1) == '.' || Character.isLetter(before.charAt(start - 1)))) {
-            start--;
+    /** Whether the last word before a full stop is one that ends in one. */
+    private static boolean isAbbreviation(String text, int start, int end, Words words) {
+        int begin = end;
+        while (begin > start && end - begin < LONGEST_ABBREVIATION && isOfWord(text.charAt(begin - 1))) {
+            begin--;
         }
-        return words.value("abbreviation", before.substring(start)).isPresent();
+        return words.value("abbreviation", text.substring(begin, end)).isPresent();
+    }
+
+    private static boolean isOfWord(char c) {
+        return Character.isLetter(c) || c == '.';
     }
 }

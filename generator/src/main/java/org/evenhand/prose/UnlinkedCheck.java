@@ -124,7 +124,8 @@ final class UnlinkedCheck {
         return written
                 && text.startsWith("second", Math.max(0, stated.end() - "second".length()))
                 && Pattern.compile("\\s+(?!of|or|and|before|after|in|at|to|on|for|later|from)\\p{L}")
-                        .matcher(text.substring(stated.end()))
+                        .matcher(text)
+                        .region(stated.end(), text.length())
                         .lookingAt();
     }
 }

@@ -45,6 +45,9 @@ public record Accuracy(BigDecimal ofReading, Optional<Quantity> fixed) {
     }
 
     private static Quantity part(String text, int start, int end) throws MisreadException {
+        if (start >= end) {
+            throw new MisreadException(Fault.NOT_A_QUANTITY, 0, text.length(), "“" + text + "” is no accuracy", FORM);
+        }
         try {
             Quantity quantity = Quantity.parse(text.substring(start, end));
             if (quantity.value().signum() < 0) {

@@ -70,6 +70,13 @@ final class TreeBuilder {
 
     private void push(Open part) throws UnreadableException {
         count(part.place);
+        if (wantsKey()) {
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    part.place,
+                    "a group or a list stands where the name of a field is wanted",
+                    "write a name; put a name that begins with a bracket in quotes");
+        }
         if (open.size() >= limits.of(Quota.FILE_DEPTH)) {
             throw limit(part.place, "groups and lists stand too deep within each other", Quota.FILE_DEPTH);
         }

@@ -48,7 +48,7 @@ public final class LogFuzz {
         Sampled general = new Sampled();
         LogOutcome fastOutcome = LogReader.read(FOLDER, source, METHOD, RUN, fast);
         LogOutcome generalOutcome = LogReader.readGenerally(FOLDER, source, METHOD, RUN, general);
-        if (!fastOutcome.equals(generalOutcome) || !fast.toString().equals(general.toString())) {
+        if (!told(fastOutcome).equals(told(generalOutcome)) || !fast.toString().equals(general.toString())) {
             throw new IllegalStateException("the parsers disagree: " + fastOutcome + "; " + generalOutcome);
         }
         double before = Double.NEGATIVE_INFINITY;
@@ -61,6 +61,12 @@ public final class LogFuzz {
         if (fast.rows.stream().flatMapToDouble(Arrays::stream).anyMatch(Double::isInfinite)) {
             throw new IllegalStateException("an infinite value");
         }
+    }
+
+    /** All but where the numbers begin, which only the fast one tells. */
+    private static String told(LogOutcome outcome) {
+        return outcome.usable() + " " + outcome.columns() + " " + outcome.samples() + " " + outcome.sha256() + " "
+                + outcome.findings();
     }
 
     private static void write(byte[] bytes) {

@@ -83,6 +83,15 @@ class HostileInputTest {
     }
 
     @Test
+    void aListInPlaceOfANameIsToldOf() {
+        write(ITEM, "item: quillet-3\n[name, kind]: Quillet 3\n");
+        assertEquals(ITEM + ":2:1 file-unreadable", first());
+
+        write(ITEM, "item: quillet-3\n\"[name]\": Quillet 3\n");
+        assertTrue(findings().contains(ITEM + ":2:2 field-unknown"), findings().toString());
+    }
+
+    @Test
     void mergeKeysAndTagsAreRefused() {
         write(ITEM, "item: quillet-3\n<<: { name: x }\n");
         assertEquals(ITEM + ":2:1 file-unreadable", first());
@@ -105,7 +114,7 @@ class HostileInputTest {
     void bracketsWithinEachOtherInAText() {
         write(
                 "methods/encode.md",
-                text(BASE.resolve("methods/encode.md")) + "![".repeat(50_000) + "](x)".repeat(50_000));
+                text(BASE.resolve("methods/encode.md")) + "![".repeat(10_000) + "](x)".repeat(10_000));
 
         assertEquals("methods/encode.md:13:202 size-limit", quickly());
     }

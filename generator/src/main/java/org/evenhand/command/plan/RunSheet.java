@@ -53,7 +53,7 @@ record RunSheet(
             String base = slot.level()
                     .toLowerCase(Locale.ROOT)
                     .replaceAll("[^a-z0-9]+", "-")
-                    .replaceAll("^-+|-+$", "");
+                    .replaceAll("^-|-$", "");
             String cut = base.isEmpty() ? "run" : base.substring(0, Math.min(40, base.length()));
             int number = 1;
             while (!used.add(cut + "-" + number)) {

@@ -24,8 +24,8 @@ record Answers(String title, String publisher, String item, String question, Str
 
     /** A name for files and addresses: small letters, digits and hyphens; the other name if nothing remains. */
     static String id(String text, String otherwise) {
-        String id = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        String cut = id.length() > 40 ? id.substring(0, 40).replaceAll("-+$", "") : id;
+        String id = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String cut = id.length() > 40 ? id.substring(0, 40).replaceAll("-$", "") : id;
         return cut.isEmpty() ? otherwise : cut;
     }
 

@@ -33,7 +33,7 @@ final class Matching {
             "current", List.of("amps", "amp", "iin", "ibus"),
             "fan", List.of("rpm", "tacho"));
 
-    private static final Pattern SAID = Pattern.compile("(.+?)(?:\\s*\\[([^\\]]+)\\]|:(\\d{1,2}))?");
+    private static final Pattern SAID = Pattern.compile("(.*?\\S)(?:\\s*+\\[([^\\[\\]]++)\\]|:(\\d{1,2}))?");
 
     private final Table table;
     private final Dialect dialect;
@@ -130,7 +130,7 @@ final class Matching {
     /** The titles without their units. */
     private List<String> bareTitles() {
         return table.titles().stream()
-                .map(t -> t.replaceAll("\\s*[\\[(].*", ""))
+                .map(t -> t.replaceAll("[\\[(].*", "").strip())
                 .toList();
     }
 

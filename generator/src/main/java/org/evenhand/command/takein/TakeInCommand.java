@@ -258,7 +258,7 @@ public final class TakeInCommand implements Callable<Integer> {
         String id = (dot > 0 ? fileName.substring(0, dot) : fileName)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
+                .replaceAll("^-|-$", "");
         if (id.isEmpty()) {
             throw new UnusableException("the name " + fileName + " makes no name of a run; give one with --run");
         }

@@ -40,8 +40,8 @@ record UnitGuess(Unit unit, Basis basis) {
         }
     }
 
-    private static final Pattern IN_BRACKETS = Pattern.compile(".*[\\[(]\\s*([^\\])]+?)\\s*[\\])]\\s*");
-    private static final Pattern BEHIND_NAME = Pattern.compile(".+?(?:[_\\s/.-]+|in )([^_\\s/.-]+)");
+    private static final Pattern IN_BRACKETS = Pattern.compile(".*[\\[(]([^\\[\\]()]++)[\\])]\\s*+");
+    private static final Pattern BEHIND_NAME = Pattern.compile(".+[_\\s/.-]([^_\\s/.-]++)");
 
     /** What loggers write, in small letters. */
     private static final Map<String, String> SPELLINGS = Map.ofEntries(
@@ -154,7 +154,7 @@ record UnitGuess(Unit unit, Basis basis) {
         }
         Matcher bracketed = IN_BRACKETS.matcher(title);
         if (bracketed.matches()) {
-            return named(bracketed.group(1), wanted).map(u -> new UnitGuess(u, Basis.WRITTEN));
+            return named(bracketed.group(1).strip(), wanted).map(u -> new UnitGuess(u, Basis.WRITTEN));
         }
         // A title may be a unit itself, as in "seconds".
         Matcher behind = BEHIND_NAME.matcher(title);

@@ -41,7 +41,10 @@ final class GridText {
     }
 
     private static String markdown(String text) {
-        return text.replaceAll("([\\\\`*_\\[\\]<>#|~])", "\\\\$1").replaceAll("\\s*\\n\\s*", " ");
+        String escaped = text.replaceAll("([\\\\`*_\\[\\]<>#|~])", "\\\\$1");
+        return escaped.indexOf('\n') < 0
+                ? escaped
+                : escaped.lines().map(String::strip).collect(Collectors.joining(" "));
     }
 
     static String html(Grid grid, String source, String address) {

@@ -1,0 +1,112 @@
+package org.evenhand.prose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.evenhand.model.Quota;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Texts made to exhaust whoever reads Markdown: the pathological cases that the authors of CommonMark's reference
+ * implementation test (test/pathological_tests.py of cmark, from memory), at a fifth of the largest size that is read, and ten
+ * megabytes of single characters.
+ */
+class ExhaustingMarkdownTest {
+
+    private static final int LARGEST = (int) Quota.PROSE_CHARACTERS.usual() / 5;
+    private static final FixedEvidence EVIDENCE = new FixedEvidence("en");
+
+    static Stream<String> pumped() {
+        List<String> all = new ArrayList<>();
+        for (String part : List.of(
+                "*a **a ",
+                "_a __a ",
+                "a**b",
+                "*",
+                "_",
+                "`",
+                "[",
+                "]",
+                "![",
+                "[a](",
+                "[a](<b",
+                "> ",
+                "* ",
+                "- ",
+                "1. ",
+                "#",
+                "&",
+                "<",
+                "<a ",
+                "<!--",
+                "\\",
+                "~",
+                "|",
+                "a|",
+                "| - ",
+                "[a]: b\n",
+                "[a]\n",
+                "“",
+                "‘",
+                "\"",
+                ".",
+                "!? ",
+                "1 ",
+                "e. ",
+                "a.b ",
+                "± ",
+                "1 of ",
+                "5 °C ",
+                "no ",
+                "than ",
+                "[1 W](evidence:fan-rise) ",
+                "[](evidence:fan-rise)",
+                "*[a](b)*",
+                "`` ` ",
+                "\t",
+                "\n",
+                " \n",
+                "    ")) {
+            all.add(part.repeat(LARGEST / part.length()));
+        }
+        StringBuilder backticks = new StringBuilder();
+        for (int i = 1; backticks.length() + i < LARGEST; i++) {
+            backticks.append('e').append("`".repeat(i));
+        }
+        all.add(backticks.toString());
+        all.add("[".repeat(LARGEST / 2) + "]".repeat(LARGEST / 2));
+        all.add("> ".repeat(LARGEST / 4) + "a\n" + "* ".repeat(LARGEST / 4));
+        all.add("**x [a*b**c*](d)".repeat(LARGEST / 16));
+        StringBuilder nested = new StringBuilder();
+        for (int i = 0; nested.length() + i < LARGEST; i++) {
+            nested.append(" ".repeat(i)).append("* a\n");
+        }
+        all.add(nested.toString());
+        all.add("a\n" + "|a".repeat(LARGEST / 4) + "\n" + "|-".repeat(LARGEST / 4 - 1));
+        for (String one : List.of("*", "[", "`", "> ", "_")) {
+            all.add(one.repeat(10_000_000 / one.length()));
+        }
+        return all.stream();
+    }
+
+    /** The time is generous: it is there to tell seconds from hours, not fast from slow. */
+    @ParameterizedTest(name = "{index}")
+    @MethodSource("pumped")
+    void everyTextIsRenderedAndVerifiedOrRefused(String text) {
+        ProseSource source = ProseSource.body("study.md", 1, text);
+        assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
+            Rendered rendered = Prose.render(source, EVIDENCE, target -> "#", 1);
+            MarkdownFuzz.check(rendered.html());
+            List<ProseFault> faults = Verification.verify(source, EVIDENCE);
+            if (text.length() > Markdown.LONGEST) {
+                assertEquals("size-limit", rendered.faults().get(0).rule());
+                assertEquals("size-limit", faults.get(0).rule());
+            }
+        });
+    }
+}
