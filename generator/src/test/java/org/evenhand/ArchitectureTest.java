@@ -38,6 +38,7 @@ class ArchitectureTest {
             "read",
             "log",
             "statistics",
+            "cache",
             "measure",
             "compare",
             "prose",

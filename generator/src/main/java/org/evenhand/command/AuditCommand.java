@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
+import org.evenhand.cache.Cache;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.command.audit.Difference;
@@ -126,7 +127,7 @@ final class AuditCommand implements Callable<Integer> {
         }
         Digests digests = new Digests();
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        Pages.build(checked, folder, used, Version.named(), Optional.of(site), digests);
+        Pages.build(checked, folder, used, Version.named(), Optional.of(site), Cache.none(), digests);
         PublishCommand.keepFormerFigures(checked, site, digests);
         return digests;
     }

@@ -66,6 +66,9 @@ final class CheckCommand implements Callable<Integer> {
     private boolean suggest;
 
     @Mixin
+    private Work work = new Work();
+
+    @Mixin
     private LimitOption limit = new LimitOption();
 
     /** How findings are written. */
@@ -101,7 +104,7 @@ final class CheckCommand implements Callable<Integer> {
                     throw new UnusableException(
                             site + " holds no " + Manifest.FILE + ": it is no site of ours to hold against");
                 });
-        CheckedFolder checked = FolderChecker.check(folder, against, limit.limits());
+        CheckedFolder checked = checked();
         if (suggest) {
             return suggestions(checked);
         }
@@ -117,6 +120,15 @@ final class CheckCommand implements Callable<Integer> {
         boolean fails = shown.stream()
                 .anyMatch(f -> f.outcome() == Outcome.FOUND && f.severity().compareTo(failOn.severity) <= 0);
         return fails ? Math.max(1, status(checked)) : status(checked);
+    }
+
+    private CheckedFolder checked() {
+        Stages stages = work.stages(streams.err());
+        CheckedFolder checked = FolderChecker.check(folder, against, limit.limits(), work.cache(), stages);
+        stages.begins("tidy");
+        work.tidy();
+        stages.end();
+        return checked;
     }
 
     private void printMoved(CheckedFolder checked) {

@@ -50,6 +50,9 @@ final class PublishCommand implements Callable<Integer> {
     private Optional<Path> templates = Optional.empty();
 
     @Mixin
+    private Work work = new Work();
+
+    @Mixin
     private LimitOption limit = new LimitOption();
 
     PublishCommand(Streams streams) {
@@ -78,7 +81,7 @@ final class PublishCommand implements Callable<Integer> {
     public Integer call() {
         // Begun before anything is read: what was cut short is mended first, so the figures of the former site are
         // there.
-        try (SiteWriter site = SiteWriter.begin(target, folder)) {
+        try (SiteWriter site = SiteWriter.begin(target, folder, work.cache())) {
             return publish(site);
         } catch (TargetException e) {
             throw new UnusableException(e.getMessage());
@@ -90,8 +93,16 @@ final class PublishCommand implements Callable<Integer> {
     }
 
     private int publish(SiteWriter site) throws TargetException, IOException {
+        Receipt.Question question = Receipt.Question.of(work.cache(), folder, templates, limit.limits(), target);
+        Optional<Receipt> before = question.answer();
+        if (before.isPresent()) {
+            streams.out().println(target.resolve("index.html"));
+            streams.err().println(before.get().summary());
+            return 0;
+        }
+        Stages stages = work.stages(streams.err());
         Optional<Path> former = Optional.of(target).filter(t -> Files.isRegularFile(t.resolve(Manifest.FILE)));
-        CheckedFolder checked = FolderChecker.check(folder, former, limit.limits());
+        CheckedFolder checked = FolderChecker.check(folder, former, limit.limits(), work.cache(), stages);
         FindingText text = new FindingText(folder, Terminal.hasColour());
         PrintStream err = streams.err();
         checked.findings().stream().filter(Finding::withholds).forEach(f -> err.println(text.write(f)));
@@ -99,9 +110,14 @@ final class PublishCommand implements Callable<Integer> {
             throw new UnusableException("nothing can be published: the publication itself cannot be read");
         }
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        Pages.build(checked, folder, used, Version.named(), former, site);
+        stages.begins("pages");
+        Pages.build(checked, folder, used, Version.named(), former, work.cache(), site);
         former.ifPresent(f -> keepFormerFigures(checked, f, site));
+        stages.begins("put in place");
         site.finish();
+        question.keep(checked, Summary.ofPublication(checked));
+        work.tidy();
+        stages.end();
         streams.out().println(target.resolve("index.html"));
         err.println(Summary.ofPublication(checked));
         return CheckCommand.status(checked);

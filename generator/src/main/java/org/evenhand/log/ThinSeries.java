@@ -6,13 +6,13 @@ import java.util.List;
  * A column of a log, thinned for drawing: no more points than a chart can show, yet no peak lost.
  *
  * <p>Points are real samples in the order of time.
+ *
+ * @param timesS of the points, in seconds since the beginning of the log
+ * @param values in the method's unit of the column; never NaN
+ * @param isThinned whether samples were left out
+ * @param gaps in the order of time
  */
-public final class ThinSeries {
-
-    private final double[] timesS;
-    private final double[] values;
-    private final boolean thinned;
-    private final List<Gap> gaps;
+public record ThinSeries(double[] timesS, double[] values, boolean isThinned, List<Gap> gaps) {
 
     /**
      * A stretch without samples that a line should not bridge.
@@ -22,11 +22,23 @@ public final class ThinSeries {
      */
     public record Gap(double fromS, double toS) {}
 
-    ThinSeries(double[] timesS, double[] values, boolean thinned, List<Gap> gaps) {
-        this.timesS = timesS;
-        this.values = values;
-        this.thinned = thinned;
-        this.gaps = List.copyOf(gaps);
+    public ThinSeries {
+        if (timesS.length != values.length) {
+            throw new IllegalArgumentException(timesS.length + " times, " + values.length + " values");
+        }
+        timesS = timesS.clone();
+        values = values.clone();
+        gaps = List.copyOf(gaps);
+    }
+
+    @Override
+    public double[] timesS() {
+        return timesS.clone();
+    }
+
+    @Override
+    public double[] values() {
+        return values.clone();
     }
 
     /** Number of points. */
@@ -42,15 +54,5 @@ public final class ThinSeries {
     /** In the method's unit of the column; never NaN. */
     public double value(int index) {
         return values[index];
-    }
-
-    /** Whether samples were left out. */
-    public boolean isThinned() {
-        return thinned;
-    }
-
-    /** In the order of time. */
-    public List<Gap> gaps() {
-        return gaps;
     }
 }

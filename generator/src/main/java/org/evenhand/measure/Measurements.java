@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.evenhand.cache.Cache;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Instrument;
 import org.evenhand.model.Item;
@@ -42,23 +43,25 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
      * @param root where it lies, to find the logs
      */
     public static Measurements measure(ResultsFolder folder, Path root) {
-        return measure(folder, root, run -> {});
+        return measure(folder, root, Cache.none(), run -> {});
     }
 
     /**
      * As {@link #measure(ResultsFolder, Path)}, and tells of each run when it is done.
      *
+     * @param cache holds what came of runs that were measured before
      * @param done called from several threads at a time, in no particular order
      */
-    public static Measurements measure(ResultsFolder folder, Path root, Consumer<Run> done) {
+    public static Measurements measure(ResultsFolder folder, Path root, Cache cache, Consumer<MeasuredRun> done) {
+        MeasuredBefore before = new MeasuredBefore(cache, folder, root);
         List<Run> runs = Stream.concat(
                         folder.studies().values().stream().flatMap(study -> study.runs().stream()),
                         folder.brokenRuns().stream())
                 .toList();
         List<MeasuredRun> measured = runs.parallelStream()
                 .map(run -> {
-                    MeasuredRun one = measure(run, folder.methods(), folder.items(), folder.instruments(), root);
-                    done.accept(run);
+                    MeasuredRun one = before.of(run);
+                    done.accept(one);
                     return one;
                 })
                 .toList();

@@ -1,17 +1,25 @@
 package org.evenhand.page;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Supplier;
+import org.evenhand.cache.Cache;
 import org.evenhand.chart.Caption;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Figure;
+import org.evenhand.chart.Plate;
+import org.evenhand.chart.Raster;
 import org.evenhand.page.view.Markup;
 
-/** Charts as pages carry them: drawn twice, so that a phone need not scroll; the style sheet shows the one that fits. */
-public final class Drawings {
+/**
+ * Charts as pages carry them: drawn twice, so that a phone need not scroll; the style sheet shows the one that fits.
+ *
+ * @param cache of those drawn before
+ */
+public record Drawings(Cache cache) {
 
     /** Width in CSS pixels that a phone shows without scrolling. */
     public static final int NARROW = 320;
-
-    private Drawings() {}
 
     /**
      * Draws a figure.
@@ -20,11 +28,45 @@ public final class Drawings {
      * @param title a few words, plain text
      * @param description the text alternative, plain text
      */
-    public static Markup of(Figure figure, String id, String title, String description) {
+    public Markup of(Figure figure, String id, String title, String description) {
+        return new Markup(
+                text("drawing", List.of(figure, id, title, description), () -> drawn(figure, id, title, description)));
+    }
+
+    /** A drawing that stands for itself, as SVG. */
+    public String file(Plate plate, Caption caption, int width) {
+        return text(
+                "file",
+                List.of(plate, caption, width),
+                () -> Charts.file(plate, caption, width).svg());
+    }
+
+    /** The same as a picture. */
+    public Raster png(Plate plate, int width, int scale) {
+        String key = cache.key("picture", plate, width, scale);
+        return cache.get(key, Raster.class).orElseGet(() -> {
+            Raster drawn = Charts.png(plate, width, scale);
+            cache.put(key, drawn);
+            return drawn;
+        });
+    }
+
+    private String text(String purpose, List<Object> of, Supplier<String> drawing) {
+        String key = cache.key(purpose, of);
+        return cache.get(key)
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                .orElseGet(() -> {
+                    String drawn = drawing.get();
+                    cache.put(key, drawn.getBytes(StandardCharsets.UTF_8));
+                    return drawn;
+                });
+    }
+
+    private static String drawn(Figure figure, String id, String title, String description) {
         String wide = Charts.svg(figure, new Caption(id, title, description), Charts.COLUMN)
                 .svg();
         String narrow = Charts.svg(figure, new Caption(id + "-narrow", title, description), NARROW)
                 .svg();
-        return new Markup("<div class=\"wide-only\">" + wide + "</div><div class=\"narrow-only\">" + narrow + "</div>");
+        return "<div class=\"wide-only\">" + wide + "</div><div class=\"narrow-only\">" + narrow + "</div>";
     }
 }

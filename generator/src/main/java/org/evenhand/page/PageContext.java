@@ -14,9 +14,16 @@ import org.evenhand.model.Publication;
  * @param generator name and version of the program
  * @param frames what every page has around its content
  * @param prose renders Markdown
+ * @param drawings draws charts
  */
 public record PageContext(
-        CheckedFolder checked, Path root, Templates templates, String generator, Frames frames, Prose prose) {
+        CheckedFolder checked,
+        Path root,
+        Templates templates,
+        String generator,
+        Frames frames,
+        Prose prose,
+        Drawings drawings) {
 
     /**
      * Who publishes.

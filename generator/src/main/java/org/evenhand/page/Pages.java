@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
+import org.evenhand.cache.Cache;
 import org.evenhand.check.CheckedFolder;
-import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Publication;
 import org.evenhand.model.Study;
 import org.evenhand.page.answer.AnswerPages;
@@ -47,7 +47,7 @@ public final class Pages {
      * @throws IllegalArgumentException if the folder does not say who publishes
      */
     public static void build(CheckedFolder checked, Path root, Templates templates, String generator, PageSink sink) {
-        build(checked, root, templates, generator, Optional.empty(), sink);
+        build(checked, root, templates, generator, Optional.empty(), Cache.none(), sink);
     }
 
     /**
@@ -55,6 +55,7 @@ public final class Pages {
      * way to one that says so.
      *
      * @param former a site with its manifest
+     * @param cache of charts drawn before
      * @throws java.io.UncheckedIOException if the former site cannot be read
      */
     public static void build(
@@ -63,12 +64,19 @@ public final class Pages {
             Templates templates,
             String generator,
             Optional<Path> former,
+            Cache cache,
             PageSink sink) {
         Publication publication = checked.folder()
                 .publication()
                 .orElseThrow(() -> new IllegalArgumentException("nothing can be published without a publication"));
         PageContext context = new PageContext(
-                checked, root, templates, generator, new Frames(publication, generator), new FolderProse(checked));
+                checked,
+                root,
+                templates,
+                generator,
+                new Frames(publication, generator),
+                new FolderProse(checked),
+                new Drawings(cache));
         Directory directory = new Directory(context);
         History history = History.of(checked);
         Made made = new Made(sink);
@@ -84,13 +92,13 @@ public final class Pages {
                 .forEach(method -> MethodPages.build(method, context, directory, made));
         wanted(checked.folder().instruments(), Address::instrument, made)
                 .forEach(instrument -> InstrumentPages.build(instrument, context, directory, made));
-        for (CheckedStudy study : wanted(checked.studies(), Address::answer, made)) {
+        wanted(checked.studies(), Address::answer, made).parallelStream().forEach(study -> {
             AnswerPages.build(study, context, made);
             Study of = study.evidence().study();
             RawFile raw =
                     RawFile.behind(Address.answer(of.id()), of.places().file().file(), "Study, raw");
             RawCopies.put(root, List.of(raw), made);
-        }
+        });
         checked.folder().broken().stream()
                 .filter(study -> made.wants(Address.answer(study)))
                 .forEach(study -> AnswerPages.buildBroken(study, context, made));

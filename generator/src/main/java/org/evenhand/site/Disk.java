@@ -20,6 +20,13 @@ interface Disk {
      */
     String copy(Path source, Path file) throws IOException;
 
+    /**
+     * Gives a file a second name, so that it need not be copied.
+     *
+     * @throws IOException if the file system has no such names; then nothing was done
+     */
+    void link(Path existing, Path name) throws IOException;
+
     /** Copies a file, a link (not what it leads to) or an empty folder with its times and rights. */
     void carryOver(Path from, Path to) throws IOException;
 

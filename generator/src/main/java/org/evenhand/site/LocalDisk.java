@@ -49,6 +49,15 @@ final class LocalDisk implements Disk {
     }
 
     @Override
+    public void link(Path existing, Path name) throws IOException {
+        try {
+            Files.createLink(name, existing);
+        } catch (UnsupportedOperationException e) {
+            throw new IOException(e);
+        }
+    }
+
+    @Override
     public void carryOver(Path from, Path to) throws IOException {
         Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES, LinkOption.NOFOLLOW_LINKS);
     }

@@ -10,10 +10,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.evenhand.cache.Cache;
+import org.evenhand.cache.FileState;
 import org.evenhand.page.PageSink;
 
 /**
@@ -28,10 +31,13 @@ public final class SiteWriter implements PageSink, AutoCloseable {
     private final Path target;
     private final Workshop workshop;
     private final Path prepared;
+    private final Cache cache;
+    private final Set<String> copies = ConcurrentHashMap.newKeySet();
     private final Map<String, String> digests = new ConcurrentHashMap<>();
     private final Map<String, String> byLowerCase = new ConcurrentHashMap<>();
 
-    private SiteWriter(Disk disk, Path target, Workshop workshop) {
+    private SiteWriter(Disk disk, Path target, Workshop workshop, Cache cache) {
+        this.cache = cache;
         this.disk = disk;
         this.target = target;
         this.workshop = workshop;
@@ -47,12 +53,25 @@ public final class SiteWriter implements PageSink, AutoCloseable {
      * @throws IOException if the folder around it may not be written; {@link Trouble} says it in words
      */
     public static SiteWriter begin(Path wanted, Path source) throws TargetException, IOException {
-        return begin(wanted, source, new LocalDisk());
+        return begin(wanted, source, Cache.none());
+    }
+
+    /**
+     * The same, without copying again what the former site has already.
+     *
+     * @param cache knows what the copies in the former site hold
+     */
+    public static SiteWriter begin(Path wanted, Path source, Cache cache) throws TargetException, IOException {
+        return begin(wanted, source, cache, new LocalDisk());
     }
 
     static SiteWriter begin(Path wanted, Path source, Disk disk) throws TargetException, IOException {
+        return begin(wanted, source, Cache.none(), disk);
+    }
+
+    static SiteWriter begin(Path wanted, Path source, Cache cache, Disk disk) throws TargetException, IOException {
         Path target = Target.check(wanted, source);
-        return new SiteWriter(disk, target, Workshop.open(disk, target));
+        return new SiteWriter(disk, target, Workshop.open(disk, target), cache);
     }
 
     /** @throws UncheckedIOException if it cannot be written */
@@ -69,12 +88,61 @@ public final class SiteWriter implements PageSink, AutoCloseable {
     /** @throws IOException if the source cannot be read, or is not what it was when it was read before */
     @Override
     public void copy(String path, Path source, String sha256) throws IOException {
-        String found = disk.copy(source, place(path));
+        Path place = place(path);
+        Optional<Path> former = former(path, sha256);
+        if (former.isPresent() && isLinked(former.get(), place)) {
+            digests.put(path, sha256);
+            copies.add(path);
+            return;
+        }
+        String found = disk.copy(source, place);
         if (!found.equals(sha256)) {
             throw new IOException(source.getFileName()
                     + " changed while the site was made of it; publish again when nobody writes to it");
         }
         digests.put(path, sha256);
+        copies.add(path);
+    }
+
+    /** The file of the former site, if it is known to hold the same. */
+    private Optional<Path> former(String path, String sha256) {
+        if (cache.keepsNothing()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = target.resolve(path);
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    ? cache.sha256(FileState.of(file)).filter(sha256::equals).map(known -> file)
+                    : Optional.empty();
+        } catch (IOException | InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    private boolean isLinked(Path former, Path place) {
+        try {
+            disk.link(former, place);
+            return true;
+        } catch (IOException e) {
+            return false; // then it is copied
+        }
+    }
+
+    /** So that the next site need not copy what has not changed. */
+    private void rememberCopies() {
+        if (cache.keepsNothing()) {
+            return;
+        }
+        copies.parallelStream().forEach(path -> {
+            try {
+                FileState state = FileState.of(target.resolve(path));
+                if (cache.sha256(state).isEmpty()) {
+                    cache.remember(state, digests.get(path));
+                }
+            } catch (IOException e) {
+                // Somebody has taken it away; it is copied the next time.
+            }
+        });
     }
 
     private Path place(String path) throws IOException {
@@ -108,6 +176,7 @@ public final class SiteWriter implements PageSink, AutoCloseable {
             keepStrangers();
         }
         workshop.exchange(manifest);
+        rememberCopies();
         return manifest;
     }
 

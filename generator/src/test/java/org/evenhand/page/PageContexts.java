@@ -16,6 +16,7 @@ public final class PageContexts {
                 Templates.bundled(),
                 generator,
                 new Frames(checked.folder().publication().orElseThrow(), generator),
-                new FolderProse(checked));
+                new FolderProse(checked),
+                new Drawings(org.evenhand.cache.Cache.none()));
     }
 }

@@ -92,6 +92,15 @@ final class FaultyDisk implements Disk {
     }
 
     @Override
+    public void link(Path existing, Path name) throws IOException {
+        if (fails(name)) {
+            disk.link(existing, name);
+            throw new Killed();
+        }
+        disk.link(existing, name);
+    }
+
+    @Override
     public void carryOver(Path from, Path to) throws IOException {
         if (fails(to)) {
             disk.write(to, new byte[] {1});

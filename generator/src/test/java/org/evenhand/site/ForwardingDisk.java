@@ -25,6 +25,11 @@ class ForwardingDisk implements Disk {
     }
 
     @Override
+    public void link(Path existing, Path name) throws IOException {
+        disk.link(existing, name);
+    }
+
+    @Override
     public void carryOver(Path from, Path to) throws IOException {
         disk.carryOver(from, to);
     }

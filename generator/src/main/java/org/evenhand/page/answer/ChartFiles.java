@@ -34,9 +34,9 @@ final class ChartFiles {
         Plate plate = plate(answer, chart);
         Caption caption = new Caption(chart.idWithin(), chart.title(), chart.description());
         String svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + Charts.file(plate, caption, Charts.COLUMN).svg();
-        Raster screen = Charts.png(plate, Charts.COLUMN, SCREEN);
-        Raster print = Charts.png(plate, Charts.COLUMN, PRINT);
+                + answer.context().drawings().file(plate, caption, Charts.COLUMN);
+        Raster screen = answer.context().drawings().png(plate, Charts.COLUMN, SCREEN);
+        Raster print = answer.context().drawings().png(plate, Charts.COLUMN, PRINT);
         sink.put(path + ".svg", svg.getBytes(StandardCharsets.UTF_8));
         sink.put(path + ".png", screen.png());
         sink.put(path + ".print.png", print.png());

@@ -3,7 +3,6 @@ package org.evenhand.page.answer;
 import java.util.List;
 import java.util.Optional;
 import org.evenhand.chart.Figure;
-import org.evenhand.page.Drawings;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
 import org.evenhand.page.view.ChartFigure;
@@ -42,7 +41,7 @@ record DrawnChart(
         return new ChartFigure(
                 id(),
                 title,
-                Drawings.of(figure, idWithin(), title, description),
+                answer.context().drawings().of(figure, idWithin(), title, description),
                 source,
                 Optional.of(Link.to("Data (CSV)", answer.beside(data))),
                 pictures,

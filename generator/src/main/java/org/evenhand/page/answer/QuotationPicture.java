@@ -37,7 +37,7 @@ final class QuotationPicture {
                         new Plate.Line(Plate.Style.FIGURE, quoted.about() + ": " + quoted.claim()),
                         new Plate.Line(Plate.Style.TEXT, quoted.behind().strip())),
                 below);
-        Raster raster = Charts.png(plate, Charts.COLUMN, SCALE);
+        Raster raster = answer.context().drawings().png(plate, Charts.COLUMN, SCALE);
         String path = path(answer, quoted.id());
         sink.put(path, raster.png());
         return new Picture(

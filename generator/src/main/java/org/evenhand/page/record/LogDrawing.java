@@ -47,14 +47,19 @@ final class LogDrawing {
 
     /** The chart; nothing if there is no log, or none that runs through time. */
     static Optional<ChartFigure> of(
-            MeasuredRun measured, Method method, Optional<Item> item, LogRows rows, Optional<Link> data) {
+            MeasuredRun measured,
+            Method method,
+            Optional<Item> item,
+            LogRows rows,
+            Optional<Link> data,
+            Drawings drawings) {
         return measured.log()
                 .filter(facts ->
                         facts.lastS() > facts.firstS() && !facts.columns().isEmpty())
-                .map(facts -> new LogDrawing(measured, method, item, rows, facts).figure(data));
+                .map(facts -> new LogDrawing(measured, method, item, rows, facts).figure(data, drawings));
     }
 
-    private ChartFigure figure(Optional<Link> data) {
+    private ChartFigure figure(Optional<Link> data, Drawings drawings) {
         LogSpans shaded = LogSpans.of(measured.run(), method, measured.series());
         List<LogChart.Panel> panels = panels();
         String title = "Log of run " + measured.run().id();
@@ -70,7 +75,7 @@ final class LogDrawing {
                 shaded.spans().isEmpty() ? "" : shaded.meaning());
         Markup chart =
                 new Markup("<div class=\"log\" data-log=\"" + readout(figure).attribute() + "\">"
-                        + Drawings.of(figure, ID, title, description(shaded)).html() + "</div>");
+                        + drawings.of(figure, ID, title, description(shaded)).html() + "</div>");
         return new ChartFigure(Address.chart(ID), caption, chart, notes(shaded), data, List.of(), List.of());
     }
 

@@ -76,7 +76,8 @@ public final class RunPages {
                 "Run " + run.id(),
                 notices(),
                 RunConditions.of(run),
-                LogDrawing.of(measured, method, item, rows, data).stream().toList(),
+                LogDrawing.of(measured, method, item, rows, data, context.drawings()).stream()
+                        .toList(),
                 rows.all(),
                 RunReadings.of(run, context.checked().folder().instruments()),
                 method.measurands().values().stream()
