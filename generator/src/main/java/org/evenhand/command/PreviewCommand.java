@@ -62,7 +62,7 @@ final class PreviewCommand implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new UnusableException("there is no port " + port + "; give one from 1024 to 65535, or 0 for any");
         }
-        try (Preview preview = new Preview(folder, templates, Version.current(), port, this::tell)) {
+        try (Preview preview = new Preview(folder, templates, Version.named(), port, this::tell)) {
             Thread atTheEnd = new Thread(preview::close, "evenhand-end");
             Runtime.getRuntime().addShutdownHook(atTheEnd);
             streams.out().println(preview.address());

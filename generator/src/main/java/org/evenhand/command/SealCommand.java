@@ -121,7 +121,7 @@ final class SealCommand implements Callable<Integer> {
     private int seal(CheckedStudy of, CheckedFolder checked) throws TargetException, IOException {
         int version = of.evidence().study().version();
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
-        SortedMap<String, byte[]> files = Freezing.of(of, checked, folder, used, Version.current());
+        SortedMap<String, byte[]> files = Freezing.of(of, checked, folder, used, Version.named());
         SealWriter.write(folder, study, version, files);
         Seal named = new Seal(study, version, "", new java.util.TreeMap<>(), java.util.List.of());
         streams.out().println(folder.resolve(Seals.FOLDER).resolve(named.list()));
