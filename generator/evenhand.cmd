@@ -1,5 +1,5 @@
 @echo off
-rem Starts Evenhand; builds it first when its jar is missing or older than its sources.
+rem Starts Evenhand; in a clone, builds it first when its jar is missing or older than its sources.
 rem
 rem   generator\evenhand COMMAND ...
 rem
@@ -33,6 +33,13 @@ if %EVENHAND_MAJOR% LSS 17 (
 
 rem ---- The jar ----
 
+rem Unpacked from a release there are no sources, and the jar stands in a folder of its own.
+if exist "%EVENHAND_HOME%\pom.xml" goto clone
+if not exist "%EVENHAND_HOME%\lib\evenhand.jar" goto clone
+set "EVENHAND_JAR=%EVENHAND_HOME%\lib\evenhand.jar"
+goto run
+
+:clone
 call :is_current
 if errorlevel 1 goto build
 if exist "%EVENHAND_LOCK%\" goto build
@@ -79,6 +86,7 @@ rd "%EVENHAND_LOCK%"
 set "EVENHAND_SHORT="
 if "%~1"=="" set "EVENHAND_SHORT=yes"
 if "%~1"=="explain" set "EVENHAND_SHORT=yes"
+if "%~1"=="completion" set "EVENHAND_SHORT=yes"
 if "%~1"=="--help" set "EVENHAND_SHORT=yes"
 if "%~1"=="--version" set "EVENHAND_SHORT=yes"
 rem Commands that end in a moment do better without the optimising compiler.

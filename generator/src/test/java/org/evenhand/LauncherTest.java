@@ -221,6 +221,22 @@ class LauncherTest {
     }
 
     @Test
+    void unpackedFromAReleaseItRunsTheJarThereAndNeedsNoMaven() throws Exception {
+        Path release = temporary.resolve("a release/evenhand-1.2.3");
+        Path unpacked = release.resolve("bin/evenhand");
+        Files.createDirectories(unpacked.getParent());
+        Files.copy(launcher, unpacked);
+        makeRunnable(unpacked);
+        Path packed = Files.createDirectories(release.resolve("lib")).resolve("evenhand.jar");
+        Files.writeString(packed, "a jar");
+        Files.delete(tools.resolve("mvn"));
+        Ended ended = start(unpacked, temporary, List.of("check", "my results"), Map.of());
+        assertEquals("in " + temporary + "\n<-jar>\n<" + packed + ">\n<check>\n<my results>\n", ended.out());
+        assertEquals("", ended.err());
+        assertEquals(List.of("bin", "lib"), namesIn(release), "nothing was made");
+    }
+
+    @Test
     void aMissingOrOldJavaAndAMissingMavenAreNamed() throws Exception {
         Ended old = run(List.of("check"), Map.of("STUB_VERSION", "1.8.0_292"));
         assertEquals(2, old.status());

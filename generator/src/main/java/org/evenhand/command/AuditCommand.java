@@ -16,6 +16,7 @@ import org.evenhand.command.audit.FigureChanges;
 import org.evenhand.command.audit.Integrity;
 import org.evenhand.command.audit.PageLinks;
 import org.evenhand.command.audit.SealAudit;
+import org.evenhand.model.Limits;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
 import org.evenhand.site.Manifest;
@@ -88,7 +89,8 @@ final class AuditCommand implements Callable<Integer> {
             streams.err().println(counted(seals, "sealed version", "sealed versions") + " held against the seals");
         }
         if (folder.isPresent()) {
-            SortedSet<Difference> made = made(folder.get()).from(manifest);
+            SortedSet<Difference> made =
+                    made(folder.get(), site, templates, limit.limits()).from(manifest);
             made.forEach(streams.out()::println);
             count += made.size();
             streams.err()
@@ -120,8 +122,9 @@ final class AuditCommand implements Callable<Integer> {
         return Manifest.of(site);
     }
 
-    private Digests made(Path folder) {
-        CheckedFolder checked = FolderChecker.check(folder, Optional.of(site), limit.limits());
+    /** The site that a folder gives, held against a former one as publishing does. */
+    static Digests made(Path folder, Path site, Optional<Path> templates, Limits limits) {
+        CheckedFolder checked = FolderChecker.check(folder, Optional.of(site), limits);
         if (checked.isUnusable()) {
             throw new UnusableException("the folder gives no site: its publication cannot be read");
         }

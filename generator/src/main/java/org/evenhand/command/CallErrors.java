@@ -1,6 +1,10 @@
 package org.evenhand.command;
 
 import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.evenhand.read.NearMiss;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -13,11 +17,26 @@ final class CallErrors implements CommandLine.IParameterExceptionHandler {
         CommandLine line = e.getCommandLine();
         PrintWriter err = line.getErr();
         err.println("evenhand: " + e.getMessage());
-        UnmatchedArgumentException.printSuggestions(e, err);
+        List<String> meant = meant(line, arguments);
+        meant.forEach(m -> err.println("did you mean “" + m + "”?"));
+        if (meant.isEmpty()) {
+            UnmatchedArgumentException.printSuggestions(e, err);
+        }
         CommandLine.Help help = line.getHelp();
         err.print("usage: " + help.synopsis(0).strip() + System.lineSeparator());
         err.println("“" + line.getCommandSpec().qualifiedName() + " --help” tells more");
         err.flush();
         return 2;
+    }
+
+    /** The options that were nearly written, also where another error was found before the wrong name. */
+    private static List<String> meant(CommandLine line, String[] arguments) {
+        Set<String> known = line.getCommandSpec().optionsMap().keySet();
+        return Arrays.stream(arguments)
+                .filter(a -> a.startsWith("--"))
+                .map(a -> a.split("=", 2)[0])
+                .filter(name -> !known.contains(name))
+                .flatMap(name -> NearMiss.among(name, known).stream())
+                .toList();
     }
 }

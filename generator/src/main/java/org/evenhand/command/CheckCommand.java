@@ -35,6 +35,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--only",
             paramLabel = "RULE",
+            completionCandidates = RuleNames.class,
             description = "prints the findings of this rule alone; may be repeated")
     private List<String> only = List.of();
 

@@ -1,5 +1,6 @@
 package org.evenhand.command;
 
+import org.evenhand.command.completion.CompletionCommand;
 import org.evenhand.command.plan.PlanCommand;
 import org.evenhand.command.start.StartCommand;
 import org.evenhand.command.takein.TakeInCommand;
@@ -15,7 +16,11 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         description =
                 "Turns a folder of hardware-test results into a comparison site whose every number can be traced.",
-        footer = {"", "Exit status: 0 well; 1 findings block something; 2 the call or the input cannot be used."},
+        footer = {
+            "",
+            "Example: evenhand check sample-results",
+            "Exit status: 0 well; 1 findings block something; 2 the call or the input cannot be used."
+        },
         subcommands = {
             StartCommand.class,
             PlanCommand.class,
@@ -24,8 +29,10 @@ import picocli.CommandLine.Spec;
             PreviewCommand.class,
             PublishCommand.class,
             AuditCommand.class,
+            PackCommand.class,
             SealCommand.class,
-            ExplainCommand.class
+            ExplainCommand.class,
+            CompletionCommand.class
         })
 final class EvenhandCommand implements Runnable {
 
@@ -36,6 +43,7 @@ final class EvenhandCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "say what to do: start, plan, take-in, check, preview, publish, audit, seal or explain");
+                "say what to do: start, plan, take-in, check, preview, publish, audit, pack, seal, explain or"
+                        + " completion");
     }
 }

@@ -24,6 +24,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "RULE",
             arity = "0..1",
+            completionCandidates = RuleNames.class,
             description = "the rule's name, as it stands in brackets in a finding")
     private String rule;
 

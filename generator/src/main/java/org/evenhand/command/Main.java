@@ -25,6 +25,11 @@ public final class Main {
      * @return the exit status: 0 well, 1 findings block something, 2 the call or the input cannot be used at all
      */
     static int run(PrintStream out, PrintStream err, String... arguments) {
+        return line(out, err).execute(arguments);
+    }
+
+    /** The command line with all its commands. */
+    static CommandLine line(PrintStream out, PrintStream err) {
         CommandLine line = new CommandLine(new EvenhandCommand(), new Streams.Factory(new Streams(out, err)));
         line.setOut(new java.io.PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new java.io.PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -32,6 +37,6 @@ public final class Main {
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler(new CallErrors());
         line.setExecutionExceptionHandler(new OwnFaults());
-        return line.execute(arguments);
+        return line;
     }
 }

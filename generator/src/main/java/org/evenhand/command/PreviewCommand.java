@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
                     + " that are open follow, and stay where they were scrolled to. Errors stand on the pages and here.",
             "Nothing is written. Ctrl-C ends it."
         },
-        footer = {"", "Example: evenhand preview sample-results --port 8710"})
+        footer = {"", "Example: evenhand preview sample-results --port 0"})
 final class PreviewCommand implements Callable<Integer> {
 
     private final Streams streams;

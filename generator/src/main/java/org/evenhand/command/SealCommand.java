@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
-            "Example: evenhand seal heat-spreader --in my-results",
+            "Example: evenhand seal plate --in my-results",
             "Exit status: 0 sealed; 1 findings withhold the answer; 2 the version is sealed already, or cannot be."
         })
 final class SealCommand implements Callable<Integer> {

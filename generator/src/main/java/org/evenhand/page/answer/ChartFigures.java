@@ -114,8 +114,11 @@ final class ChartFigures {
     }
 
     private void put(ComparisonResult result, Figure figure, String source) {
+        String id = result.plan().id();
+        // A comparison may be called as a measurand is, whose chart has that name already.
+        boolean taken = charts.stream().anyMatch(c -> c.name().equals(id));
         put(
-                result.plan().id(),
+                taken ? "comparison-" + id : id,
                 answer.names().subject(result.plan()),
                 sentences(List.of(result)),
                 figure,
