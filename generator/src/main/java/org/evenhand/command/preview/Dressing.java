@@ -1,19 +1,14 @@
 package org.evenhand.command.preview;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.evenhand.page.overview.Headers;
 
 /** Adds to a page what renews it and says what is wrong, and lets its policy permit that. */
 final class Dressing {
 
-    /** As the pages' own, but for scripts from here and calls to here: the preview's own script needs both. */
-    static final String POLICY = Stream.concat(
-                    Arrays.stream(Headers.POLICY.split("; "))
-                            .filter(d -> !d.startsWith("script-src") && !d.startsWith("connect-src")),
-                    Stream.of("script-src 'self'", "connect-src 'self'"))
-            .collect(Collectors.joining("; "));
+    private static final String CALLS = "; connect-src 'self'";
+
+    /** As the pages' own, which permits scripts from here, and calls to here: the preview's own script needs both. */
+    static final String POLICY = Headers.POLICY + CALLS;
 
     private Dressing() {}
 
@@ -21,8 +16,8 @@ final class Dressing {
     static String of(String page, Edition edition) {
         String head = "<link rel=\"icon\" href=\"data:,\">\n<link rel=\"stylesheet\" href=\"" + Assets.STYLE
                 + "\">\n<script src=\"" + Assets.SCRIPT + "\" data-edition=\"" + edition.id() + "\" defer></script>\n";
-        String permitted = page.replaceFirst(
-                "content=\"\\Q" + Headers.POLICY + "\\E\"", "content=\"" + POLICY.replace("$", "\\$") + "\"");
+        // A page with linked data names the digest of that in its own policy.
+        String permitted = page.replaceFirst("(content=\"default-src[^\"]*)\"", "$1" + CALLS + "\"");
         String headed = before(permitted, permitted.indexOf("</head>"), head);
         return before(headed, headed.lastIndexOf("</body>"), Notes.note(edition));
     }
