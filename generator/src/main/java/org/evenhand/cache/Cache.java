@@ -1,7 +1,6 @@
 package org.evenhand.cache;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -9,12 +8,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import org.evenhand.read.Sha256;
 
 /**
  * A folder of what was computed before, one file for each key; safe for several threads and processes at once.
@@ -74,7 +73,7 @@ public final class Cache {
         }
         try {
             byte[] bytes = Packed.of(Arrays.asList(program, purpose, Arrays.asList(of)));
-            return HexFormat.of().formatHex(sha256().digest(bytes));
+            return HexFormat.of().formatHex(Sha256.begun().digest(bytes));
         } catch (IllegalArgumentException | ClassCastException e) {
             return "";
         }
@@ -140,14 +139,14 @@ public final class Cache {
      */
     public String sha256(Path file) throws IOException {
         if (folder.isEmpty()) {
-            return hash(file);
+            return Sha256.of(file);
         }
         FileState before = FileState.of(file);
         Optional<String> known = sha256(before);
         if (known.isPresent()) {
             return known.get();
         }
-        String found = hash(file);
+        String found = Sha256.of(file);
         if (before.isOlderThan(began) && FileState.of(file).equals(before)) {
             remember(before, found);
         }
@@ -195,7 +194,7 @@ public final class Cache {
     }
 
     private static byte[] seal(String key, byte[] bytes) {
-        MessageDigest digest = sha256();
+        MessageDigest digest = Sha256.begun();
         digest.update(key.getBytes(StandardCharsets.US_ASCII));
         return digest.digest(bytes);
     }
@@ -205,25 +204,6 @@ public final class Cache {
             Files.deleteIfExists(file);
         } catch (IOException e) {
             // It is in nobody's way.
-        }
-    }
-
-    private static String hash(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        byte[] piece = new byte[1 << 17];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
-                digest.update(piece, 0, read);
-            }
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 }

@@ -17,7 +17,7 @@ import org.evenhand.model.Study;
 import org.evenhand.page.Templates;
 import org.evenhand.page.kept.Freezing;
 import org.evenhand.read.Seals;
-import org.evenhand.site.Manifest;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.SealWriter;
 import org.evenhand.site.TargetException;
 import org.evenhand.site.Trouble;
@@ -127,7 +127,7 @@ final class SealCommand implements Callable<Integer> {
         streams.out().println(folder.resolve(Seals.FOLDER).resolve(named.list()));
         PrintStream err = streams.err();
         err.println("version " + version + " of “" + study + "” is sealed: " + files.size() + " files");
-        err.println("digest of the list of them, to be noted elsewhere: " + Manifest.sha256(files.get(named.list())));
+        err.println("digest of the list of them, to be noted elsewhere: " + Sha256.of(files.get(named.list())));
         err.println("publish, and it stands at " + named.folder());
         return 0;
     }

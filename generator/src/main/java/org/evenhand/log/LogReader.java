@@ -12,8 +12,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -27,6 +25,7 @@ import org.evenhand.model.LogSource;
 import org.evenhand.model.Method;
 import org.evenhand.model.Quota;
 import org.evenhand.model.Subject;
+import org.evenhand.read.Sha256;
 
 /**
  * Reads the log of a run.
@@ -78,7 +77,7 @@ public final class LogReader {
     private LogOutcome read() {
         String sha256 = "";
         try (InputStream file = open();
-                DigestInputStream digested = new DigestInputStream(file, sha256())) {
+                DigestInputStream digested = new DigestInputStream(file, Sha256.begun())) {
             boolean compressed = source.file().toLowerCase(Locale.ROOT).endsWith(".gz");
             lines(new Bounded(compressed ? new GZIPInputStream(digested, 1 << 16) : digested, source.limits()));
             byte[] rest = new byte[1 << 16];
@@ -200,14 +199,6 @@ public final class LogReader {
             faults.ofFile("file-unreadable", "the compressed file ends too early", "compress it anew");
         } else {
             faults.ofFile("file-unreadable", "the file cannot be read", "check that it is a file and not a folder");
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 

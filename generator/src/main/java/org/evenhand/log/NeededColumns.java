@@ -19,11 +19,8 @@ final class NeededColumns {
             if (reduction instanceof Reduction.OfColumn ofColumn) {
                 needed.add(ofColumn.column());
                 ofColumn.minus().filter(minus -> !minus.equals("ambient")).ifPresent(needed::add);
-            } else if (reduction instanceof Reduction.TimeUntil timeUntil) {
-                needed.add(timeUntil.condition().column());
-            } else if (reduction instanceof Reduction.Share share) {
-                needed.add(share.condition().column());
             }
+            reduction.watched().ifPresent(condition -> needed.add(condition.column()));
         }
         return needed;
     }

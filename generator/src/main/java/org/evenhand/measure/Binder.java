@@ -79,9 +79,7 @@ final class Binder {
     }
 
     static boolean needsLog(Reduction reduction) {
-        return reduction instanceof Reduction.OfColumn
-                || reduction instanceof Reduction.TimeUntil
-                || reduction instanceof Reduction.Share;
+        return reduction instanceof Reduction.OfColumn || reduction.watched().isPresent();
     }
 
     private Binding bind(Measurand measurand) throws Untied {

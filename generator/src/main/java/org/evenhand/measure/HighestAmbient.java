@@ -11,7 +11,6 @@ import org.evenhand.model.Method;
 import org.evenhand.model.Reduction;
 import org.evenhand.model.Reduction.AmbientLimit;
 import org.evenhand.model.Run;
-import org.evenhand.model.Threshold;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 
@@ -74,19 +73,10 @@ record HighestAmbient(Run run, Method method, Optional<Item> item, Map<String, R
     /** The measurand that tells of a clock below the one set, in this run; nothing if none does. */
     private Optional<String> clockDrop() {
         return method.measurands().values().stream()
-                .filter(m -> isDrop(m.reduction())
+                .filter(m -> m.reduction().watched().filter(Condition::isDrop).isPresent()
                         && values.get(m.id()) instanceof Known known
                         && (m.reduction() instanceof Reduction.TimeUntil || known.value() > 0))
                 .map(Measurand::title)
                 .findFirst();
-    }
-
-    private static boolean isDrop(Reduction reduction) {
-        Optional<Condition> condition = reduction instanceof Reduction.TimeUntil until
-                ? Optional.of(until.condition())
-                : reduction instanceof Reduction.Share share ? Optional.of(share.condition()) : Optional.empty();
-        return condition
-                .filter(c -> c.below() && c.threshold() instanceof Threshold.OfSetting)
-                .isPresent();
     }
 }

@@ -16,6 +16,11 @@ public sealed interface Reduction {
         return List.of();
     }
 
+    /** The condition on a column that it watches; none if it watches none. */
+    default Optional<Condition> watched() {
+        return Optional.empty();
+    }
+
     /** A value noted by hand or by the workload. */
     record Reading(String reading) implements Reduction {
         @Override
@@ -149,6 +154,11 @@ public sealed interface Reduction {
         public String word() {
             return "time-until";
         }
+
+        @Override
+        public Optional<Condition> watched() {
+            return Optional.of(condition);
+        }
     }
 
     /** The share of time during which the condition holds. */
@@ -156,6 +166,11 @@ public sealed interface Reduction {
         @Override
         public String word() {
             return "share";
+        }
+
+        @Override
+        public Optional<Condition> watched() {
+            return Optional.of(condition);
         }
     }
 

@@ -1,17 +1,13 @@
 package org.evenhand.page;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.evenhand.page.view.FileRow;
 import org.evenhand.page.view.Link;
 import org.evenhand.quantity.Figures;
+import org.evenhand.read.Sha256;
 
 /** Rows of tables of files: name, size, SHA-256. */
 public final class FileRows {
@@ -34,7 +30,7 @@ public final class FileRows {
 
     /** A file that the site makes, by its bytes. */
     public static FileRow of(String path, String what, byte[] bytes) {
-        return new FileRow(link(path), what, size(bytes.length), sha256(bytes));
+        return new FileRow(link(path), what, size(bytes.length), Sha256.of(bytes));
     }
 
     /** A number of bytes for readers: "842 B", "6.2 kB", "17 MB". */
@@ -55,34 +51,10 @@ public final class FileRows {
 
     /** The digest of a raw file: that of measuring, where it was measured. */
     public static String sha256(Path root, RawFile raw) throws IOException {
-        return raw.sha256().isPresent() ? raw.sha256().get() : sha256(root.resolve(raw.file()));
-    }
-
-    /** The digest of some bytes, in hexadecimal. */
-    public static String sha256(byte[] bytes) {
-        return HexFormat.of().formatHex(sha256().digest(bytes));
+        return raw.sha256().isPresent() ? raw.sha256().get() : Sha256.of(root.resolve(raw.file()));
     }
 
     private static Link link(String path) {
         return Link.to(path.substring(path.lastIndexOf('/') + 1), Href.of(path));
-    }
-
-    private static String sha256(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            byte[] buffer = new byte[1 << 16];
-            while (in.read(buffer) >= 0) {
-                continue; // only the digest is wanted
-            }
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.words.Exact;
+import org.evenhand.read.Sha256;
 
 /**
  * Writes what a page says in the vocabulary of schema.org, as JSON-LD for the inside of a script element.
@@ -38,7 +39,7 @@ public final class LinkedData {
 
     /** As a security policy names it: a checker that takes a data block for a script then sees that it is meant. */
     public static String digest(Markup data) {
-        byte[] digest = HexFormat.of().parseHex(FileRows.sha256(data.html().getBytes(StandardCharsets.UTF_8)));
+        byte[] digest = HexFormat.of().parseHex(Sha256.of(data.html().getBytes(StandardCharsets.UTF_8)));
         return Base64.getEncoder().encodeToString(digest);
     }
 

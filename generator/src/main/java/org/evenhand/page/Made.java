@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.concurrent.ConcurrentSkipListMap;
+import org.evenhand.read.Sha256;
 
 /** Passes files on and keeps a list of them. */
 public final class Made implements PageSink {
@@ -27,7 +28,7 @@ public final class Made implements PageSink {
 
     @Override
     public void put(String path, byte[] bytes) {
-        keep(path, new File(bytes.length, FileRows.sha256(bytes)));
+        keep(path, new File(bytes.length, Sha256.of(bytes)));
         next.put(path, bytes);
     }
 

@@ -60,10 +60,8 @@ final class MethodLinker {
                         settled.settledBelow(),
                         method.records().get(ofColumn.column()).ofDifference());
             }
-        } else if (reduction instanceof Reduction.TimeUntil timeUntil) {
-            check(method, path, timeUntil.condition());
-        } else if (reduction instanceof Reduction.Share share) {
-            check(method, path, share.condition());
+        } else if (reduction.watched().isPresent()) {
+            check(method, path, reduction.watched().get());
         } else if (reduction instanceof Reduction.AmbientLimit limit) {
             checkParts(method, measurand, path + "/rise", limit.parts());
         } else {

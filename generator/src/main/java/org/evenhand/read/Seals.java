@@ -6,11 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,7 +109,7 @@ public final class Seals {
                 bytes = SealedPage.withoutBanner(new String(bytes, StandardCharsets.UTF_8))
                         .getBytes(StandardCharsets.UTF_8);
             }
-            return sha256(bytes).equals(sha256)
+            return Sha256.of(bytes).equals(sha256)
                     ? SealedContent.fault(path, new String(bytes, StandardCharsets.UTF_8))
                     : " is not what was sealed";
         } catch (IOException | InvalidPathException e) {
@@ -127,14 +124,5 @@ public final class Seals {
                         tree, folder + FormerAnswer.TEXT, StudyFile.SHAPE, (f, x) -> {}, Limits.DEFAULT, new Faults())
                 : Optional.empty();
         return text.flatMap(t -> t.fields().optionalText("question")).orElse("");
-    }
-
-    /** The digest of some bytes, in hexadecimal. */
-    public static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -20,6 +20,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.evenhand.read.Sha256;
 
 /** The file systems that the machine has. */
 final class LocalDisk implements Disk {
@@ -36,7 +37,7 @@ final class LocalDisk implements Disk {
 
     @Override
     public String copy(Path source, Path file) throws IOException {
-        MessageDigest digest = Manifest.sha256();
+        MessageDigest digest = Sha256.begun();
         byte[] piece = new byte[1 << 16];
         try (InputStream in = Files.newInputStream(source);
                 OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {

@@ -3,10 +3,7 @@ package org.evenhand.site;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.evenhand.read.DigestList;
@@ -23,19 +20,6 @@ public record Manifest(SortedMap<String, String> digests) {
 
     public Manifest {
         digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
-    }
-
-    /** The digest of some bytes, in hexadecimal. */
-    public static String sha256(byte[] bytes) {
-        return HexFormat.of().formatHex(sha256().digest(bytes));
-    }
-
-    static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 
     /**

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import org.evenhand.cache.Cache;
 import org.evenhand.cache.FileState;
 import org.evenhand.page.PageSink;
+import org.evenhand.read.Sha256;
 
 /**
  * Writes a site beside its target and puts it in place by two renames.
@@ -82,7 +83,7 @@ public final class SiteWriter implements PageSink, AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        digests.put(path, Manifest.sha256(bytes));
+        digests.put(path, Sha256.of(bytes));
     }
 
     /** @throws IOException if the source cannot be read, or is not what it was when it was read before */

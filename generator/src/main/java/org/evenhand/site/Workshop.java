@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.evenhand.read.Sha256;
 
 /**
  * The hidden folder beside a target in which its next site is prepared and its former one is taken apart.
@@ -74,7 +75,7 @@ final class Workshop {
             disk.move(prepared(), target);
             return;
         }
-        disk.write(journal, Manifest.sha256(manifest.bytes()).getBytes(StandardCharsets.UTF_8));
+        disk.write(journal, Sha256.of(manifest.bytes()).getBytes(StandardCharsets.UTF_8));
         disk.move(target, former);
         try {
             disk.move(prepared(), target);
@@ -159,7 +160,7 @@ final class Workshop {
         if (!disk.exists(journal) || !disk.exists(manifest)) {
             return false;
         }
-        return Files.readString(journal).equals(Manifest.sha256(Files.readAllBytes(manifest)));
+        return Files.readString(journal).equals(Sha256.of(Files.readAllBytes(manifest)));
     }
 
     /** Deletes what we wrote of the former site, and what is a copy of what stands at the target; nothing else. */

@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.command.audit.TagsOf;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
@@ -56,7 +57,7 @@ class AuditCommandTest {
         assertTrue(page.contains(what), page);
         Files.writeString(site.resolve(PAGE), page.replace(what, by));
         SortedMap<String, String> digests = new TreeMap<>(Manifest.of(site).digests());
-        digests.put(PAGE, Manifest.sha256(Files.readAllBytes(site.resolve(PAGE))));
+        digests.put(PAGE, Sha256.of(Files.readAllBytes(site.resolve(PAGE))));
         StringBuilder text = new StringBuilder();
         digests.forEach((path, sha256) -> text.append(sha256 + "  " + path + "\n"));
         Files.writeString(site.resolve(Manifest.FILE), text);
@@ -121,7 +122,7 @@ class AuditCommandTest {
     @Test
     void aManifestThatPointsOutOfTheSiteIsNotFollowed() throws IOException {
         Files.writeString(folder.resolve("secret"), "s");
-        String line = Manifest.sha256("s".getBytes(StandardCharsets.UTF_8)) + "  ../secret\n";
+        String line = Sha256.of("s".getBytes(StandardCharsets.UTF_8)) + "  ../secret\n";
         Files.writeString(site.resolve(Manifest.FILE), Files.readString(site.resolve(Manifest.FILE)) + line);
         audit().ended(1).says("../secret: is named by the manifest, and lies outside of the site");
     }

@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -206,8 +207,7 @@ class PublishCommandTest {
         SortedMap<String, String> digests = new TreeMap<>();
         try (Stream<Path> files = Files.walk(site)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                digests.put(
-                        site.relativize(file).toString().replace('\\', '/'), Manifest.sha256(Files.readAllBytes(file)));
+                digests.put(site.relativize(file).toString().replace('\\', '/'), Sha256.of(Files.readAllBytes(file)));
             }
         }
         return digests;

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -230,7 +231,7 @@ class SealCommandTest {
         Files.writeString(
                 site.resolve(VERSION + "index.html"), page.replace("The plate was tried", "The plate was tired"));
         SortedMap<String, String> digests = new TreeMap<>(Manifest.of(site).digests());
-        digests.put(VERSION + "index.html", Manifest.sha256(Files.readAllBytes(site.resolve(VERSION + "index.html"))));
+        digests.put(VERSION + "index.html", Sha256.of(Files.readAllBytes(site.resolve(VERSION + "index.html"))));
         StringBuilder manifest = new StringBuilder();
         digests.forEach((path, digest) -> manifest.append(digest + "  " + path + "\n"));
         Files.writeString(site.resolve(Manifest.FILE), manifest);

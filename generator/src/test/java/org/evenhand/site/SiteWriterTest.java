@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.SortedMap;
+import org.evenhand.read.Sha256;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,7 +112,7 @@ class SiteWriterTest {
     void aFileThatChangesBetweenReadingAndCopyingStopsThePublication() throws Exception {
         SortedMap<String, String> before = Sites.contents(target);
         try (SiteWriter site = SiteWriter.begin(target, source)) {
-            String read = Manifest.sha256(Files.readAllBytes(source.resolve("raw.csv")));
+            String read = Sha256.of(Files.readAllBytes(source.resolve("raw.csv")));
             Files.writeString(source.resolve("raw.csv"), "time [s],power [W]\n0,1\n1,1\n");
             IOException e =
                     assertThrows(IOException.class, () -> site.copy("raw.csv", source.resolve("raw.csv"), read));

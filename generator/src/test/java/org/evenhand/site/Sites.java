@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.evenhand.read.Sha256;
 
 /** Small sites to publish one in the place of another. */
 final class Sites {
@@ -24,7 +25,7 @@ final class Sites {
             }
             site.put(edition % 2 == 1 ? "odd/index.html" : "even", text(edition, files));
             Path raw = source.resolve("raw.csv");
-            site.copy("raw.csv", raw, Manifest.sha256(Files.readAllBytes(raw)));
+            site.copy("raw.csv", raw, Sha256.of(Files.readAllBytes(raw)));
             return site.finish();
         }
     }
@@ -56,6 +57,6 @@ final class Sites {
                 return within.findAny().isPresent() ? "" : "folder";
             }
         }
-        return Manifest.sha256(Files.readAllBytes(entry));
+        return Sha256.of(Files.readAllBytes(entry));
     }
 }

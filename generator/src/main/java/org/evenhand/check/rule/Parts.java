@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.evenhand.check.StudyView;
+import org.evenhand.model.Condition;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
 import org.evenhand.model.Reduction;
@@ -71,12 +72,7 @@ final class Parts {
         if (reduction instanceof Reduction.OfColumn ofColumn) {
             return Optional.of(ofColumn.column());
         }
-        if (reduction instanceof Reduction.TimeUntil until) {
-            return Optional.of(until.condition().column());
-        }
-        return reduction instanceof Reduction.Share share
-                ? Optional.of(share.condition().column())
-                : Optional.empty();
+        return reduction.watched().map(Condition::column);
     }
 
     /** The columns and readings of power or energy among the parts; and of voltage and current where those make power. */

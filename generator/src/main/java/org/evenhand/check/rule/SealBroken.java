@@ -21,6 +21,7 @@ import org.evenhand.model.Study;
 import org.evenhand.model.Subject;
 import org.evenhand.read.FormerAnswer;
 import org.evenhand.read.Seals;
+import org.evenhand.read.Sha256;
 
 /** What was sealed stays as it was, and a study does not fall behind it. Source: ISO/IEC 17025:2017, 7.8.8.3. */
 public final class SealBroken implements FolderRule {
@@ -90,7 +91,7 @@ public final class SealBroken implements FolderRule {
 
     private static String digest(Path root, Study study) {
         try {
-            return Seals.sha256(
+            return Sha256.of(
                     Files.readAllBytes(root.resolve(study.places().file().file())));
         } catch (IOException e) {
             return "";

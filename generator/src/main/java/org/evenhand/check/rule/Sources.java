@@ -46,10 +46,8 @@ final class Sources {
         } else if (reduction instanceof Reduction.OfColumn ofColumn) {
             addColumn(run, ofColumn.column(), sources);
             ofColumn.minus().ifPresent(minus -> addColumn(run, minus, sources));
-        } else if (reduction instanceof Reduction.TimeUntil timeUntil) {
-            addColumn(run, timeUntil.condition().column(), sources);
-        } else if (reduction instanceof Reduction.Share share) {
-            addColumn(run, share.condition().column(), sources);
+        } else if (reduction.watched().isPresent()) {
+            addColumn(run, reduction.watched().get().column(), sources);
         } else if (depth < measurands.size()) {
             reduction.parts().forEach(part -> add(study, run, part, sources, depth + 1));
         }

@@ -8,7 +8,6 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.BlockSeries;
-import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
 import org.evenhand.quantity.Unit;
 
@@ -66,10 +65,10 @@ public final class Throttled implements Rule {
     /** Whether the study shows how much the item was held back. */
     private static boolean isShown(StudyView study, LevelRun run) {
         return Parts.shown(study, run.run()).stream()
-                .anyMatch(m -> m.reduction() instanceof Reduction.Share share
-                                && share.condition().column().equals(CLOCK)
-                        || m.reduction() instanceof Reduction.TimeUntil until
-                                && until.condition().column().equals(CLOCK));
+                .anyMatch(m -> m.reduction()
+                        .watched()
+                        .filter(c -> c.column().equals(CLOCK))
+                        .isPresent());
     }
 
     private static double belowS(BlockSeries blocks, double threshold, LevelRun run) {

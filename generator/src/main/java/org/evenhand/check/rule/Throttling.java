@@ -8,7 +8,6 @@ import org.evenhand.measure.RunValue;
 import org.evenhand.model.Condition;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Reduction;
-import org.evenhand.model.Threshold;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
@@ -27,7 +26,7 @@ final class Throttling {
     static Optional<Boolean> of(StudyView study, LevelRun run) {
         boolean asked = false;
         for (Measurand measurand : study.method(run.run()).measurands().values()) {
-            if (condition(measurand).filter(Throttling::isDrop).isPresent()) {
+            if (measurand.reduction().watched().filter(Condition::isDrop).isPresent()) {
                 RunValue value = run.measured().value(measurand.id());
                 boolean until = measurand.reduction() instanceof Reduction.TimeUntil;
                 if (value instanceof RunValue.Known known && (until || known.value() > 0)) {
@@ -55,18 +54,5 @@ final class Throttling {
         } catch (MisreadException e) {
             return Optional.empty();
         }
-    }
-
-    private static Optional<Condition> condition(Measurand measurand) {
-        if (measurand.reduction() instanceof Reduction.TimeUntil until) {
-            return Optional.of(until.condition());
-        }
-        return measurand.reduction() instanceof Reduction.Share share
-                ? Optional.of(share.condition())
-                : Optional.empty();
-    }
-
-    private static boolean isDrop(Condition condition) {
-        return condition.below() && condition.threshold() instanceof Threshold.OfSetting;
     }
 }

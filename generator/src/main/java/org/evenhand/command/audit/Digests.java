@@ -7,6 +7,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.evenhand.page.PageSink;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
 
 /** A site that is made for its digests alone. */
@@ -16,7 +17,7 @@ public final class Digests implements PageSink {
 
     @Override
     public void put(String path, byte[] bytes) {
-        digests.put(path, Manifest.sha256(bytes));
+        digests.put(path, Sha256.of(bytes));
     }
 
     @Override

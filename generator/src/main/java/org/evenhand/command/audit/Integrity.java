@@ -1,20 +1,16 @@
 package org.evenhand.command.audit;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
 
 /** A site against its own manifest: every file there and unaltered, and no stranger among them. */
@@ -62,21 +58,9 @@ public final class Integrity {
             return "is missing";
         }
         try {
-            return sha256(file).equals(sha256) ? "" : "is altered: its SHA-256 is not that of the manifest";
+            return Sha256.of(file).equals(sha256) ? "" : "is altered: its SHA-256 is not that of the manifest";
         } catch (IOException e) {
             return "cannot be read";
-        }
-    }
-
-    private static String sha256(Path file) throws IOException {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-                in.transferTo(java.io.OutputStream.nullOutputStream());
-            }
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Prints a script by which a shell completes commands, options, formats and names of rules.",
-            "bash, for this session:  source <(evenhand completion bash)",
+            "bash, for this shell:    source <(evenhand completion bash)",
             "zsh, in ~/.zshrc:        source <(evenhand completion zsh)",
             "fish, for good:          evenhand completion fish > ~/.config/fish/completions/evenhand.fish"
         },

@@ -14,13 +14,13 @@ import java.util.regex.Pattern;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Seal;
-import org.evenhand.page.FileRows;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
 import org.evenhand.page.view.Address;
 import org.evenhand.read.DigestList;
 import org.evenhand.read.SealedPage;
+import org.evenhand.read.Sha256;
 
 /**
  * Freezes an answer as it is published now, under the address of its version.
@@ -89,7 +89,7 @@ public final class Freezing {
         frozen.put(named.page(), SealedPage.withPlace(page).getBytes(StandardCharsets.UTF_8));
         frozen.put(named.folder() + Seal.INPUTS, DigestList.write(inputs).getBytes(StandardCharsets.UTF_8));
         SortedMap<String, String> digests = new TreeMap<>();
-        frozen.forEach((path, bytes) -> digests.put(path, FileRows.sha256(bytes)));
+        frozen.forEach((path, bytes) -> digests.put(path, Sha256.of(bytes)));
         frozen.put(named.list(), DigestList.write(digests).getBytes(StandardCharsets.UTF_8));
     }
 
@@ -124,10 +124,10 @@ public final class Freezing {
         SortedMap<String, String> digests = new TreeMap<>();
         site.forEach((path, bytes) -> {
             if (path.startsWith(ASSETS)) {
-                digests.put(path, FileRows.sha256(bytes));
+                digests.put(path, Sha256.of(bytes));
             }
         });
-        return FileRows.sha256(DigestList.write(digests).getBytes(StandardCharsets.UTF_8))
+        return Sha256.of(DigestList.write(digests).getBytes(StandardCharsets.UTF_8))
                 .substring(0, SHORT);
     }
 
@@ -172,7 +172,7 @@ public final class Freezing {
         public void copy(String path, Path source, String sha256) throws IOException {
             if (isNeeded(path)) {
                 byte[] bytes = Files.readAllBytes(source);
-                if (!FileRows.sha256(bytes).equals(sha256)) {
+                if (!Sha256.of(bytes).equals(sha256)) {
                     throw new UncheckedIOException(
                             new IOException(source.getFileName() + " changed while it was sealed; seal again"));
                 }

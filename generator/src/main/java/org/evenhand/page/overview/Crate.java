@@ -1,10 +1,5 @@
 package org.evenhand.page.overview;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -188,14 +183,6 @@ public final class Crate {
         Map<String, Object> document = new LinkedHashMap<>();
         document.put("@context", CONFORMS_TO + "/context");
         document.put("@graph", graph);
-        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        try {
-            return (JsonMapper.builder().build().writer(printer).writeValueAsString(document) + "\n")
-                    .getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        return JsonFile.of(document);
     }
 }

@@ -1,10 +1,5 @@
 package org.evenhand.page.overview;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,7 +41,7 @@ public final class DataPackage {
         }
         // A package without a table is none.
         if (!resources.isEmpty()) {
-            sink.put(PATH, json(described(context, history, resources)));
+            sink.put(PATH, JsonFile.of(described(context, history, resources)));
         }
     }
 
@@ -127,17 +122,5 @@ public final class DataPackage {
             map.put((String) properties[i], properties[i + 1]);
         }
         return map;
-    }
-
-    private static byte[] json(Map<String, Object> document) {
-        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        try {
-            return (JsonMapper.builder().build().writer(printer).writeValueAsString(document) + "\n")
-                    .getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }
