@@ -55,11 +55,16 @@ public final class Charts {
      * @param scale pixels of the picture in one CSS pixel: 1 or 2 for a screen, 3 (288 dpi) for print
      * @throws IllegalArgumentException if the width is smaller, or the scale is not 1 to 4
      */
-    public static Raster png(Figure figure, int width, int scale) {
+    public static byte[] png(Figure figure, int width, int scale) {
         if (!(scale >= 1 && scale <= 4)) {
             throw new IllegalArgumentException("a picture has 1 to 4 pixels in a CSS pixel, not " + scale);
         }
         return Png.of(figure.layout(), checked(width), scale);
+    }
+
+    /** How large the picture is that {@link #png} draws, margins and all, without drawing it. */
+    public static Pixels pixels(Figure figure, int width, int scale) {
+        return Png.pixels(figure.layout(), checked(width), scale);
     }
 
     /** Where the marks of {@link #svg} lie, in the order drawn. */

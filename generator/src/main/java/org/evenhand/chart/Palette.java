@@ -3,9 +3,7 @@ package org.evenhand.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The colours of a picture: all of them if they are at most 256, else the commonest of those that an eye tells apart.
@@ -19,12 +17,14 @@ final class Palette {
     private static final int ALIKE = 3 * 12 * 12;
 
     private final int[] colours;
-    private final Map<Integer, Byte> indices = new HashMap<>();
+
+    /** One more than the index of each colour met so far. */
+    private final Colours indices = new Colours();
 
     private Palette(int[] colours) {
         this.colours = colours;
         for (int i = 0; i < colours.length; i++) {
-            indices.put(colours[i], (byte) i);
+            indices.add(colours[i], i + 1);
         }
     }
 
@@ -47,19 +47,16 @@ final class Palette {
     private record Colour(int rgb, int count) {}
 
     private static List<Colour> count(int[] pixels) {
-        int[] sorted = new int[pixels.length];
-        for (int i = 0; i < pixels.length; i++) {
-            sorted[i] = pixels[i] & 0xFFFFFF;
-        }
-        Arrays.sort(sorted);
-        List<Colour> colours = new ArrayList<>();
+        Colours counts = new Colours();
         int from = 0;
-        for (int i = 1; i <= sorted.length; i++) {
-            if (i == sorted.length || sorted[i] != sorted[from]) {
-                colours.add(new Colour(sorted[from], i - from));
+        for (int i = 1; i <= pixels.length; i++) {
+            if (i == pixels.length || pixels[i] != pixels[from]) {
+                counts.add(pixels[from] & 0xFFFFFF, i - from);
                 from = i;
             }
         }
+        List<Colour> colours = new ArrayList<>(counts.size());
+        counts.forEach((rgb, count) -> colours.add(new Colour(rgb, count)));
         return colours;
     }
 
@@ -81,11 +78,21 @@ final class Palette {
         for (int i = 0; i < count; i++) {
             int rgb = pixels[from + i] & 0xFFFFFF;
             if (rgb != last) {
-                index = indices.computeIfAbsent(rgb, other -> (byte) nearest(other, colours, colours.length));
+                index = (byte) index(rgb);
                 last = rgb;
             }
             to[at + i] = index;
         }
+    }
+
+    private int index(int rgb) {
+        int known = indices.value(rgb);
+        if (known > 0) {
+            return known - 1;
+        }
+        int nearest = nearest(rgb, colours, colours.length);
+        indices.add(rgb, nearest + 1);
+        return nearest;
     }
 
     /** Of equally near ones the first. */

@@ -3,9 +3,11 @@ package org.evenhand.chart;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 
 /**
@@ -22,18 +24,19 @@ final class Png {
 
     private Png() {}
 
-    static Raster of(Layout layout, int width, int scale) {
-        BufferedImage image = paint(layout, width, scale);
-        byte[] png = encode(image, (int) StrictMath.round(PX_PER_METRE * scale));
-        return new Raster(png, image.getWidth(), image.getHeight());
+    static byte[] of(Layout layout, int width, int scale) {
+        return encode(paint(layout, width, scale), (int) StrictMath.round(PX_PER_METRE * scale));
+    }
+
+    static Pixels pixels(Layout layout, int width, int scale) {
+        return new Pixels((width + 2 * MARGIN) * scale, (layout.height(width) + 2 * MARGIN) * scale);
     }
 
     static BufferedImage paint(Layout layout, int width, int scale) {
         // Sets AWT up for a machine without fonts, before anything of it is used.
         Lettering.context();
-        int height = layout.height(width);
-        BufferedImage image = new BufferedImage(
-                (width + 2 * MARGIN) * scale, (height + 2 * MARGIN) * scale, BufferedImage.TYPE_INT_RGB);
+        Pixels size = pixels(layout, width, scale);
+        BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -41,21 +44,27 @@ final class Png {
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.scale(scale, scale);
         g.translate(MARGIN, MARGIN);
-        layout.paint(new Sheet(g, width, height));
+        layout.paint(new Sheet(g, width, layout.height(width)));
         g.dispose();
         return image;
     }
 
+    /** @param image of the type {@link BufferedImage#TYPE_INT_RGB} */
     static byte[] encode(BufferedImage image, int pxPerMetre) {
         int width = image.getWidth();
         int height = image.getHeight();
-        int[] pixels = image.getRGB(0, 0, width, height, null, 0, width);
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         Palette palette = Palette.of(pixels);
         int row = 1 + width;
         byte[] raw = new byte[height * row];
         for (int y = 0; y < height; y++) {
             // The first byte of a row names its filter: 0, none.
-            palette.indices(pixels, y * width, width, raw, y * row + 1);
+            int from = y * width;
+            if (y > 0 && Arrays.equals(pixels, from, from + width, pixels, from - width, from)) {
+                System.arraycopy(raw, (y - 1) * row, raw, y * row, row);
+            } else {
+                palette.indices(pixels, from, width, raw, y * row + 1);
+            }
         }
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         png.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'});

@@ -64,7 +64,8 @@ final class Repeats {
             long next = length >= LONG ? 0 : longest(i + 1);
             if (length >= SHORTEST && (int) (next >>> 32) <= length) {
                 add(length, (int) here);
-                for (int at = i + 1; at < i + length; at++) {
+                // Within a long repeat there is little to be found again that is not found at its end.
+                for (int at = length < LONG ? i + 1 : i + length - SHORTEST; at < i + length; at++) {
                     remember(at);
                 }
                 i += length;
@@ -122,10 +123,7 @@ final class Repeats {
         if (at < 0 || i - at > WINDOW || than >= most || data[at + than] != data[i + than]) {
             return 0;
         }
-        int length = 0;
-        while (length < most && data[i + length] == data[at + length]) {
-            length++;
-        }
-        return length;
+        int length = Arrays.mismatch(data, i, i + most, data, at, at + most);
+        return length < 0 ? most : length;
     }
 }

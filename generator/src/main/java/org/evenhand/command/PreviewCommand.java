@@ -17,6 +17,7 @@ import org.evenhand.command.preview.Preview;
 import org.evenhand.command.preview.Renewal;
 import org.evenhand.model.Finding;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,7 +28,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "Serves the site to browsers on this machine alone, and renews it when a file of the folder changes: pages"
                     + " that are open follow, and stay where they were scrolled to. Errors stand on the pages and here.",
-            "Nothing is written. Ctrl-C ends it."
+            "Nothing is written to the folder. Ctrl-C ends it."
         },
         footer = {"", "Example: evenhand preview sample-results --port 0"})
 final class PreviewCommand implements Callable<Integer> {
@@ -50,6 +51,9 @@ final class PreviewCommand implements Callable<Integer> {
             description = "templates that replace those of the program, by name; they are watched too")
     private Optional<Path> templates = Optional.empty();
 
+    @Mixin
+    private final Kept kept = new Kept();
+
     PreviewCommand(Streams streams) {
         this.streams = streams;
     }
@@ -62,12 +66,13 @@ final class PreviewCommand implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new UnusableException("there is no port " + port + "; give one from 1024 to 65535, or 0 for any");
         }
-        try (Preview preview = new Preview(folder, templates, Version.named(), port, this::tell)) {
+        try (Preview preview = new Preview(folder, templates, Version.named(), port, kept.cache(), this::tell)) {
             Thread atTheEnd = new Thread(preview::close, "evenhand-end");
             Runtime.getRuntime().addShutdownHook(atTheEnd);
             streams.out().println(preview.address());
             streams.out().flush();
             preview.begin();
+            kept.tidy();
             new CountDownLatch(1).await();
             return 0;
         } catch (InterruptedException e) {

@@ -2,29 +2,20 @@ package org.evenhand.command;
 
 import java.io.PrintStream;
 import org.evenhand.cache.Cache;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** How the work is done: options of the commands that read a whole results folder. */
+/** How the work is done: options of the commands that read a whole results folder once. */
 final class Work {
 
-    /** A few thousand runs with their charts; what is older makes room. */
-    private static final long MOST_BYTES = 4L << 30;
-
-    @Option(
-            names = "--no-cache",
-            description = "reads and computes everything anew, and keeps nothing of it for the next time")
-    private boolean noCache;
+    @Mixin
+    private final Kept kept = new Kept();
 
     @Option(names = "--timings", description = "prints how long each stage took, and the most memory it needed")
     private boolean timings;
 
-    private Cache cache;
-
     Cache cache() {
-        if (cache == null) {
-            cache = noCache ? Cache.none() : CacheFolder.open();
-        }
-        return cache;
+        return kept.cache();
     }
 
     Stages stages(PrintStream err) {
@@ -33,6 +24,6 @@ final class Work {
 
     /** To be called when all is done. */
     void tidy() {
-        cache().trim(MOST_BYTES);
+        kept.tidy();
     }
 }

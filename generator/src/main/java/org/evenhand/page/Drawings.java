@@ -7,8 +7,8 @@ import org.evenhand.cache.Cache;
 import org.evenhand.chart.Caption;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Figure;
+import org.evenhand.chart.Pixels;
 import org.evenhand.chart.Plate;
-import org.evenhand.chart.Raster;
 import org.evenhand.page.view.Markup;
 
 /**
@@ -41,25 +41,31 @@ public record Drawings(Cache cache) {
                 () -> Charts.file(plate, caption, width).svg());
     }
 
-    /** The same as a picture. */
-    public Raster png(Plate plate, int width, int scale) {
-        String key = cache.key("picture", plate, width, scale);
-        return cache.get(key, Raster.class).orElseGet(() -> {
-            Raster drawn = Charts.png(plate, width, scale);
-            cache.put(key, drawn);
-            return drawn;
-        });
+    /**
+     * The same as a picture, which is put into a site if it is wanted there.
+     *
+     * @param path the picture's, from the site's root
+     * @return how large it is, wanted or not
+     */
+    public Pixels png(Plate plate, int width, int scale, String path, PageSink sink) {
+        if (sink.wants(path)) {
+            sink.put(path, bytes("picture", List.of(plate, width, scale), () -> Charts.png(plate, width, scale)));
+        }
+        return Charts.pixels(plate, width, scale);
     }
 
     private String text(String purpose, List<Object> of, Supplier<String> drawing) {
+        byte[] bytes = bytes(purpose, of, () -> drawing.get().getBytes(StandardCharsets.UTF_8));
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    private byte[] bytes(String purpose, List<Object> of, Supplier<byte[]> drawing) {
         String key = cache.key(purpose, of);
-        return cache.get(key)
-                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
-                .orElseGet(() -> {
-                    String drawn = drawing.get();
-                    cache.put(key, drawn.getBytes(StandardCharsets.UTF_8));
-                    return drawn;
-                });
+        return cache.get(key).orElseGet(() -> {
+            byte[] drawn = drawing.get();
+            cache.put(key, drawn);
+            return drawn;
+        });
     }
 
     private static String drawn(Figure figure, String id, String title, String description) {

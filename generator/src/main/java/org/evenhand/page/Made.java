@@ -39,8 +39,8 @@ public final class Made implements PageSink {
     }
 
     @Override
-    public boolean wants(String page) {
-        return next.wants(page);
+    public boolean wants(String path) {
+        return next.wants(path);
     }
 
     private void keep(String path, File file) {

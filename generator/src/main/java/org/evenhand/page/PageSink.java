@@ -28,12 +28,12 @@ public interface PageSink {
     }
 
     /**
-     * Whether a page is wanted, and what stands beside it. What is not need not be made: so whoever looks at one page does
-     * not wait for all.
+     * Whether a page is wanted, and what stands beside it, or a picture that is costly to draw. What is not need not be
+     * made: so whoever looks at one page does not wait for all.
      *
-     * @param page its path
+     * @param path of the page or the picture
      */
-    default boolean wants(String page) {
+    default boolean wants(String path) {
         return true;
     }
 }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.evenhand.cache.Cache;
 import org.evenhand.command.preview.Preview;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,7 +49,9 @@ class PreviewSoakTest {
         List<Long> timesMs = new ArrayList<>();
         List<String> figures = new ArrayList<>();
         int threads = 0;
-        try (Preview preview = new Preview(given.root(), Optional.empty(), "x", 0, renewal -> {})) {
+        Cache cache = Cache.in(
+                Path.of("target", "preview-cache"), ProcessHandle.current().toString());
+        try (Preview preview = new Preview(given.root(), Optional.empty(), "x", 0, cache, renewal -> {})) {
             preview.begin();
             Browsing browser = new Browsing(preview.address());
             String page = browser.get(question).body();

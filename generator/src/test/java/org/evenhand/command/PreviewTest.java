@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.evenhand.cache.Cache;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.command.preview.Preview;
 import org.evenhand.command.preview.Renewal;
@@ -46,7 +47,7 @@ class PreviewTest {
     @BeforeEach
     void begin() throws IOException {
         given = Given.soundFolderIn(root.resolve("results"));
-        preview = new Preview(given.root(), Optional.empty(), "x", 0, PreviewTest::ignore);
+        preview = new Preview(given.root(), Optional.empty(), "x", 0, Cache.none(), PreviewTest::ignore);
         browser = new Browsing(preview.address());
     }
 

@@ -10,8 +10,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.evenhand.cache.Cache;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
+import org.evenhand.check.Progress;
+import org.evenhand.model.Limits;
 import org.evenhand.page.Templates;
 
 /** A results folder that is watched, and the newest edition of its site, served. */
@@ -20,6 +23,7 @@ public final class Preview implements AutoCloseable {
     private final Path folder;
     private final Supplier<Templates> templates;
     private final String generator;
+    private final Cache cache;
     private final Consumer<Renewal> told;
     private final String series;
     private final AtomicLong number = new AtomicLong();
@@ -35,10 +39,12 @@ public final class Preview implements AutoCloseable {
      * @param overrides a folder of templates that replace those of the program
      * @param generator name and version of the program, as pages print it
      * @param port to listen on; 0 for any that is free
+     * @param cache what is known of logs and charts that have not changed
      * @param told is told each renewal, one after the other
      * @throws IOException if the port is not to be had
      */
-    public Preview(Path folder, Optional<Path> overrides, String generator, int port, Consumer<Renewal> told)
+    public Preview(
+            Path folder, Optional<Path> overrides, String generator, int port, Cache cache, Consumer<Renewal> told)
             throws IOException {
         this.folder = folder;
         // Templates that somebody may be writing are read anew each time.
@@ -46,6 +52,7 @@ public final class Preview implements AutoCloseable {
         this.templates = () -> overrides.map(Templates::overriddenBy).orElse(bundled);
         this.watched = Stream.concat(Stream.of(folder), overrides.stream()).toList();
         this.generator = generator;
+        this.cache = cache;
         this.told = told;
         // A page of a former preview that is still open must not take an edition of this one for its own.
         this.series = Long.toString(System.currentTimeMillis(), Character.MAX_RADIX) + "-";
@@ -102,11 +109,11 @@ public final class Preview implements AutoCloseable {
     }
 
     private Edition read(Edition former) {
-        CheckedFolder checked = FolderChecker.check(folder);
+        CheckedFolder checked = FolderChecker.check(folder, Optional.empty(), Limits.DEFAULT, cache, Progress.NONE);
         if (checked.isUnusable()) {
             return new Edition(nextId(), Optional.of(checked), former.site(), former.siteAt(), Optional.empty());
         }
-        SiteToOrder site = new SiteToOrder(checked, folder, templates.get(), generator);
+        SiteToOrder site = new SiteToOrder(checked, folder, templates.get(), generator, cache);
         String now = LocalTime.now().truncatedTo(ChronoUnit.SECONDS).toString();
         return new Edition(nextId(), Optional.of(checked), Optional.of(site), now, Optional.empty());
     }

@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Predicate;
+import org.evenhand.cache.Cache;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.Pages;
@@ -21,16 +22,18 @@ final class SiteToOrder {
     private final Path root;
     private final Templates templates;
     private final String generator;
+    private final Cache cache;
     private final Map<String, Content> made = new ConcurrentHashMap<>();
     private final FutureTask<Set<String>> addresses = new FutureTask<>(this::allAddresses);
     private volatile boolean given;
 
     /** @param checked a folder that says who publishes */
-    SiteToOrder(CheckedFolder checked, Path root, Templates templates, String generator) {
+    SiteToOrder(CheckedFolder checked, Path root, Templates templates, String generator, Cache cache) {
         this.checked = checked;
         this.root = root;
         this.templates = templates;
         this.generator = generator;
+        this.cache = cache;
     }
 
     /**
@@ -116,7 +119,7 @@ final class SiteToOrder {
     }
 
     private void build(Predicate<String> wanted, Predicate<String> kept) {
-        Pages.build(checked, root, templates, generator, new PageSink() {
+        Pages.build(checked, root, templates, generator, Optional.empty(), cache, new PageSink() {
 
             @Override
             public void put(String path, byte[] bytes) {

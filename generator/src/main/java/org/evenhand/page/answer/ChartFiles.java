@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.evenhand.chart.Caption;
 import org.evenhand.chart.Charts;
+import org.evenhand.chart.Pixels;
 import org.evenhand.chart.Plate;
-import org.evenhand.chart.Raster;
+import org.evenhand.page.Drawings;
 import org.evenhand.page.Href;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
@@ -35,18 +36,17 @@ final class ChartFiles {
         Caption caption = new Caption(chart.idWithin(), chart.title(), chart.description());
         String svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + answer.context().drawings().file(plate, caption, Charts.COLUMN);
-        Raster screen = answer.context().drawings().png(plate, Charts.COLUMN, SCREEN);
-        Raster print = answer.context().drawings().png(plate, Charts.COLUMN, PRINT);
         sink.put(path + ".svg", svg.getBytes(StandardCharsets.UTF_8));
-        sink.put(path + ".png", screen.png());
-        sink.put(path + ".print.png", print.png());
+        Drawings drawings = answer.context().drawings();
+        Pixels screen = drawings.png(plate, Charts.COLUMN, SCREEN, path + ".png", sink);
+        Pixels print = drawings.png(plate, Charts.COLUMN, PRINT, path + ".print.png", sink);
         return List.of(
                 Link.to("SVG", Href.of(path + ".svg")),
                 Link.to("PNG, " + size(screen), Href.of(path + ".png")),
                 Link.to("PNG for print, " + size(print), Href.of(path + ".print.png")));
     }
 
-    private static String size(Raster picture) {
+    private static String size(Pixels picture) {
         return picture.width() + Figures.NO_BREAK_SPACE + "×" + Figures.NO_BREAK_SPACE + picture.height();
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Figure;
+import org.evenhand.chart.Pixels;
 import org.evenhand.chart.Plate;
-import org.evenhand.chart.Raster;
 import org.evenhand.page.Href;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Picture;
@@ -37,10 +37,9 @@ final class QuotationPicture {
                         new Plate.Line(Plate.Style.FIGURE, quoted.about() + ": " + quoted.claim()),
                         new Plate.Line(Plate.Style.TEXT, quoted.behind().strip())),
                 below);
-        Raster raster = answer.context().drawings().png(plate, Charts.COLUMN, SCALE);
         String path = path(answer, quoted.id());
-        sink.put(path, raster.png());
+        Pixels size = answer.context().drawings().png(plate, Charts.COLUMN, SCALE, path, sink);
         return new Picture(
-                Href.of(path), raster.width(), raster.height(), answer.study().question() + " " + quoted.plain(), "");
+                Href.of(path), size.width(), size.height(), answer.study().question() + " " + quoted.plain(), "");
     }
 }
