@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
 import org.evenhand.command.audit.Difference;
+import org.evenhand.command.audit.Integrity;
 import org.evenhand.command.audit.PageLinks;
 import org.evenhand.command.pack.BagZip;
 import org.evenhand.command.pack.PackException;
@@ -116,6 +117,9 @@ final class PackCommand implements Callable<Integer> {
         payload.addSite(site);
         if (!asTheyAre && !isProved()) {
             return 1;
+        }
+        for (String stranger : Integrity.strangers(site, Manifest.of(site))) {
+            streams.err().println(stranger + " is left out: it stands in the site, and the manifest does not name it");
         }
         String sha256 = BagZip.write(target, payload, about(publication, payload));
         streams.out().println(target);

@@ -16,6 +16,7 @@ import org.evenhand.model.Status;
 import org.evenhand.model.Study;
 import org.evenhand.page.Templates;
 import org.evenhand.page.kept.Freezing;
+import org.evenhand.read.NearMiss;
 import org.evenhand.read.Seals;
 import org.evenhand.read.Sha256;
 import org.evenhand.site.SealWriter;
@@ -92,9 +93,8 @@ final class SealCommand implements Callable<Integer> {
             streams.err().println("the files of “" + study + "” cannot be read as a whole: mend them first");
             return 1;
         }
-        throw new UnusableException("there is no study “" + study + "”; there "
-                + (checked.studies().size() == 1 ? "is " : "are ")
-                + String.join(", ", checked.studies().keySet()));
+        throw new UnusableException("there is no study “" + study + "”; "
+                + NearMiss.suggestion(study, checked.studies().keySet()));
     }
 
     private void refuseWhatIsNoAnswer(Study of, CheckedFolder checked) {

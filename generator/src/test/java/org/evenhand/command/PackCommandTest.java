@@ -186,9 +186,9 @@ class PackCommandTest {
     }
 
     @Test
-    void aFileOfSomebodyElsesInTheSiteIsLeftOut() throws Exception {
+    void aFileOfSomebodyElsesInTheSiteIsLeftOutAndNamed() throws Exception {
         Files.writeString(site.resolve("CNAME"), "results.example.org");
-        pack().ended(0);
+        pack().ended(0).says("CNAME is left out");
         assertFalse(Files.exists(unpacked().resolve("data/site/CNAME")));
         assertValid(unpacked());
     }

@@ -219,7 +219,9 @@ class SealCommandTest {
         given.replacing("studies/plate/study.md", "answered: 2020-03-20", "answered: 2026-03-20")
                 .replacing("studies/plate/study.md", "status: final", "status: draft");
         seal().ended(2).says("only an answer is sealed");
-        Called.with("seal", "plat", "--in", given.root().toString()).ended(2).says("there is no study “plat”");
+        Called.with("seal", "plat", "--in", given.root().toString())
+                .ended(2)
+                .says("there is no study “plat”; did you mean “plate”?");
         assertFalse(Files.exists(given.root().resolve("sealed")));
     }
 

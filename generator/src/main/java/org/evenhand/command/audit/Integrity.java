@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenhand.read.Sha256;
 import org.evenhand.site.Manifest;
@@ -27,18 +28,27 @@ public final class Integrity {
                 differences.add(new Difference(entry.getKey(), wrong));
             }
         }
+        strangers(site, manifest)
+                .forEach(path ->
+                        differences.add(new Difference(path, "is not of this site: the manifest does not name it")));
+        return differences;
+    }
+
+    /**
+     * What stands in a site and is not of it, by path.
+     *
+     * @throws IOException if the site cannot be walked through
+     */
+    public static SortedSet<String> strangers(Path site, Manifest manifest) throws IOException {
         try (Stream<Path> entries = Files.walk(site)) {
-            for (Path entry : entries.filter(e -> !Files.isDirectory(e, LinkOption.NOFOLLOW_LINKS))
-                    .toList()) {
-                String path = site.relativize(entry).toString().replace('\\', '/');
-                if (!path.equals(Manifest.FILE) && !manifest.digests().containsKey(path)) {
-                    differences.add(new Difference(path, "is not of this site: the manifest does not name it"));
-                }
-            }
+            return entries.filter(e -> !Files.isDirectory(e, LinkOption.NOFOLLOW_LINKS))
+                    .map(e -> site.relativize(e).toString().replace('\\', '/'))
+                    .filter(path ->
+                            !path.equals(Manifest.FILE) && !manifest.digests().containsKey(path))
+                    .collect(Collectors.toCollection(TreeSet::new));
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
-        return differences;
     }
 
     private static String wrong(Path site, String path, String sha256) {
