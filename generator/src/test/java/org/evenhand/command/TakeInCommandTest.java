@@ -242,6 +242,23 @@ class TakeInCommandTest {
         Called.with("take-in", log.toString()).ended(2).says("no column of times");
     }
 
+    /** As procps' vmstat(8) writes it with -t and -n: one title over a date and a time, and lines of titles in between. */
+    @Test
+    void aDateAndATimeUnderOneTitleAreOneColumn() throws IOException {
+        String titles = "procs -----memory---- ----timestamp------\n r   swpd   free                  UTC\n";
+        StringBuilder log = new StringBuilder(titles);
+        for (int second = 10; second < 50; second++) {
+            log.append(second == 30 ? titles : "");
+            log.append(" 1  %d  204628  2026-03-02 09:14:%d%n".formatted(second, second));
+        }
+        Path file = Files.writeString(place.resolve("board.txt"), log);
+        Called.with("take-in", file.toString())
+                .ended(0)
+                .says("board.txt: 40 samples in 39 s, 4 columns")
+                .says("UTC")
+                .says("left out the header where it is repeated, in lines 23, 24");
+    }
+
     @Test
     void startsOfSeveralLogsAreNotTheSame() {
         Called.with("take-in", "a.csv", "b.csv", "--to", root.toString(), "--started", "2026-03-02T09:14:00Z")

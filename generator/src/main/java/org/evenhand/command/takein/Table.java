@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.evenhand.command.UnusableException;
@@ -50,12 +51,18 @@ record Table(
     /** Goes through the lines once. */
     private static final class Builder {
 
+        private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
+        private static final Pattern TIME_OF_DAY = Pattern.compile("\\d\\d:\\d\\d(:\\d\\d([.,]\\d{1,9})?)?");
+
         private final RawLog log;
         private final Dialect dialect;
         private final List<String> mended = new ArrayList<>();
         private final List<String> doubts = new ArrayList<>();
         private final List<List<String>> rows = new ArrayList<>();
         private final List<Integer> rowLines = new ArrayList<>();
+
+        /** Where a date and a time of day stand between spaces under one title; -1 if nowhere. */
+        private int moment = -1;
 
         Builder(RawLog log, Dialect dialect) {
             this.log = log;
@@ -71,7 +78,9 @@ record Table(
                 throw new UnusableException(
                         log.name() + " is no table of numbers, or its fields are not told apart; give --separator");
             }
-            boolean named = above >= 0 && fields(above).size() == dialect.fields();
+            boolean oneTitleShort = above >= 0 && fields(above).size() == dialect.fields() - 1;
+            moment = oneTitleShort && dialect.separator() == ' ' ? moment(fields(data)) : -1;
+            boolean named = above >= 0 && (fields(above).size() == dialect.fields() || moment >= 0);
             if (named) {
                 int over = lineAbove(above);
                 boolean ofUnits = over >= 0 && fields(over).size() == dialect.fields() && isOfUnits(fields(above));
@@ -145,6 +154,14 @@ record Table(
             return known > 0 && known * 2 >= given;
         }
 
+        private static int moment(List<String> fields) {
+            return IntStream.range(0, fields.size() - 1)
+                    .filter(i -> DATE.matcher(fields.get(i)).matches()
+                            && TIME_OF_DAY.matcher(fields.get(i + 1)).matches())
+                    .findFirst()
+                    .orElse(-1);
+        }
+
         private static String bare(String unit) {
             return unit.replaceAll("^[\\[(](.*)[\\])]$", "$1").strip();
         }
@@ -161,6 +178,7 @@ record Table(
                 List<String> fields = fields(i);
                 boolean complete = fields.size() == titles.size();
                 if (fields.equals(titles)
+                        || log.lines().subList(0, data).contains(log.lines().get(i))
                         || fields.stream().map(Builder::bare).toList().equals(units)
                         || uncommented(i).equals(titles)) {
                     repeated.add(i + 1);
@@ -205,7 +223,13 @@ record Table(
         }
 
         private List<String> fields(int line) {
-            return dialect.split(log.lines().get(line));
+            List<String> fields = dialect.split(log.lines().get(line));
+            if (moment < 0 || fields.size() != dialect.fields()) {
+                return fields;
+            }
+            List<String> joined = new ArrayList<>(fields);
+            joined.set(moment, joined.get(moment) + " " + joined.remove(moment + 1));
+            return joined;
         }
 
         /** The fields of a line behind the mark of a comment. */
