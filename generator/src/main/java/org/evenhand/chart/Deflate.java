@@ -1,6 +1,7 @@
 package org.evenhand.chart;
 
 import java.io.ByteArrayOutputStream;
+import java.util.Arrays;
 import java.util.zip.Adler32;
 
 /**
@@ -27,6 +28,9 @@ final class Deflate {
         3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227,
         258
     };
+    /** The code of each length. */
+    private static final byte[] LENGTH_CODE = lengthCodes();
+
     private static final int[] LENGTH_BITS = {
         0, 0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1, 2, 2, 2, 2, 3, 3, 3, 3, 4, 4, 4, 4, 5, 5, 5, 5, 0
     };
@@ -68,8 +72,8 @@ final class Deflate {
             if (length == 1) {
                 literals[value]++;
             } else {
-                literals[END + 1 + last(LENGTH_FROM, length)]++;
-                distances[last(DISTANCE_FROM, value)]++;
+                literals[END + 1 + LENGTH_CODE[length]]++;
+                distances[distanceCode(value)]++;
             }
         });
         Codes ofLiterals = Codes.of(literals, LONGEST_CODE);
@@ -107,20 +111,29 @@ final class Deflate {
     }
 
     private void reference(Codes literals, Codes distances, int length, int distance) {
-        int code = last(LENGTH_FROM, length);
+        int code = LENGTH_CODE[length];
         put(literals, END + 1 + code);
         put(length - LENGTH_FROM[code], LENGTH_BITS[code]);
-        int far = last(DISTANCE_FROM, distance);
+        int far = distanceCode(distance);
         put(distances, far);
         put(distance - DISTANCE_FROM[far], far < 2 ? 0 : far / 2 - 1);
     }
 
-    private static int last(int[] from, int value) {
-        int index = from.length - 1;
-        while (from[index] > value) {
-            index--;
+    /** Two codes for each power of two: the upper one for distances whose second bit is set. */
+    private static int distanceCode(int distance) {
+        if (distance < 3) {
+            return distance - 1;
         }
-        return index;
+        int bits = 30 - Integer.numberOfLeadingZeros(distance - 1);
+        return 2 * (bits + 1) + (distance - 1 >> bits & 1);
+    }
+
+    private static byte[] lengthCodes() {
+        byte[] codes = new byte[259];
+        for (int code = 0; code < LENGTH_FROM.length; code++) {
+            Arrays.fill(codes, LENGTH_FROM[code], codes.length, (byte) code);
+        }
+        return codes;
     }
 
     /** Codes go out with their highest bit first. */

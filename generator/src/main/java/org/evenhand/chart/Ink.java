@@ -1,7 +1,7 @@
 package org.evenhand.chart;
 
 import java.awt.Color;
-import java.util.Locale;
+import java.util.HexFormat;
 
 /**
  * The colours of a chart by their role.
@@ -65,6 +65,6 @@ enum Ink {
     }
 
     String hex() {
-        return String.format(Locale.ROOT, "#%06x", color.getRGB() & 0xFFFFFF);
+        return "#" + HexFormat.of().toHexDigits(color.getRGB(), 6);
     }
 }

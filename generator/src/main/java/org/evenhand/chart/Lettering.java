@@ -7,7 +7,7 @@ import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Point2D;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -17,6 +17,8 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Text, set in the one font that travels with the program and drawn as outlines.
@@ -33,10 +35,18 @@ final class Lettering {
     private static final FontRenderContext GRID = new FontRenderContext(null, true, true);
     private static final Font FONT = load();
 
+    /** What was asked of the font before; there are no more entries than characters in it. */
+    private static final Map<Integer, Letter> LETTERS = new ConcurrentHashMap<>();
+
+    private static final Map<Integer, Shape> OUTLINES = new ConcurrentHashMap<>();
+
     private Lettering() {}
 
     /** One glyph of a line of text: its code in the font and its place on the baseline, in grid units. */
     record Glyph(int code, long x) {}
+
+    /** A character by itself: its glyph's code, and how far the next one stands from it, in grid units. */
+    private record Letter(int code, double advance) {}
 
     /** Something that keeps glyphs as such, instead of a filled shape for each. */
     interface Sink {
@@ -54,30 +64,41 @@ final class Lettering {
 
     /** Length of a text on its baseline in pixels. */
     static double width(String text, double sizePx) {
-        GlyphVector line = line(text);
-        return line.getGlyphPosition(line.getNumGlyphs()).getX() * sizePx / EM;
+        String cleaned = clean(text);
+        double x = 0;
+        for (int i = 0; i < cleaned.length(); i += Character.charCount(cleaned.codePointAt(i))) {
+            x += letter(cleaned.codePointAt(i)).advance();
+        }
+        return x * sizePx / EM;
     }
 
     /** Draws text in the current colour; {@code x} is the left end of its baseline. */
     static void draw(Graphics2D g, String text, double x, double y, double sizePx) {
-        GlyphVector line = line(text);
+        List<Glyph> line = line(text);
         if (g instanceof Sink sink) {
-            List<Glyph> glyphs = new ArrayList<>();
-            for (int i = 0; i < line.getNumGlyphs(); i++) {
-                Point2D at = line.getGlyphPosition(i);
-                glyphs.add(new Glyph(line.getGlyphCode(i), StrictMath.round(at.getX())));
-            }
-            sink.glyphs(glyphs, x, y, sizePx);
+            sink.glyphs(line, x, y, sizePx);
             return;
         }
+        Path2D outline = new Path2D.Float();
+        line.forEach(glyph -> outline.append(
+                outline(glyph.code()).getPathIterator(AffineTransform.getTranslateInstance(glyph.x(), 0)), false));
         AffineTransform toPage = AffineTransform.getTranslateInstance(x, y);
         toPage.scale(sizePx / EM, sizePx / EM);
-        g.fill(toPage.createTransformedShape(line.getOutline()));
+        g.fill(toPage.createTransformedShape(outline));
     }
 
-    /** Outline of a glyph in grid units, y downwards; empty for a blank. */
+    /** Outline of a glyph in grid units, y downwards; empty for a blank. Not to be altered. */
     static Shape outline(int code) {
-        return FONT.createGlyphVector(GRID, new int[] {code}).getOutline();
+        return OUTLINES.computeIfAbsent(
+                code, c -> FONT.createGlyphVector(GRID, new int[] {c}).getOutline());
+    }
+
+    private static Letter letter(int character) {
+        return LETTERS.computeIfAbsent(character, c -> {
+            GlyphVector alone = FONT.createGlyphVector(GRID, Character.toString(c));
+            double advance = alone.getGlyphPosition(alone.getNumGlyphs()).getX();
+            return new Letter(alone.getGlyphCode(0), advance);
+        });
     }
 
     /**
@@ -115,12 +136,23 @@ final class Lettering {
         return kept.strip() + "…";
     }
 
-    private static GlyphVector line(String text) {
-        return FONT.createGlyphVector(GRID, clean(text));
+    private static List<Glyph> line(String text) {
+        List<Glyph> glyphs = new ArrayList<>();
+        double x = 0;
+        String cleaned = clean(text);
+        for (int i = 0; i < cleaned.length(); i += Character.charCount(cleaned.codePointAt(i))) {
+            Letter letter = letter(cleaned.codePointAt(i));
+            glyphs.add(new Glyph(letter.code(), StrictMath.round(x)));
+            x += letter.advance();
+        }
+        return glyphs;
     }
 
     /** Composed characters, and a blank for whatever has no shape of its own, such as a mark that turns the direction. */
     private static String clean(String text) {
+        if (text.chars().allMatch(c -> c >= ' ' && c < 0x7F)) {
+            return text;
+        }
         StringBuilder cleaned = new StringBuilder();
         Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> {
             int type = Character.getType(c);

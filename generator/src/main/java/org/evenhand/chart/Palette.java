@@ -28,9 +28,12 @@ final class Palette {
         }
     }
 
-    /** @param pixels as {@code 0xRRGGBB}; what stands above does not matter */
-    static Palette of(int[] pixels) {
-        List<Colour> all = count(pixels);
+    /**
+     * @param pixels as {@code 0xRRGGBB}, row by row; what stands above does not matter
+     * @param width of a row
+     */
+    static Palette of(int[] pixels, int width) {
+        List<Colour> all = count(pixels, width);
         all.sort(Comparator.comparing((Colour c) -> -c.count()).thenComparing(Colour::rgb));
         int alike = all.size() > MOST ? ALIKE : 0;
         int[] chosen = new int[Math.min(MOST, all.size())];
@@ -46,14 +49,22 @@ final class Palette {
 
     private record Colour(int rgb, int count) {}
 
-    private static List<Colour> count(int[] pixels) {
+    private static List<Colour> count(int[] pixels, int width) {
         Colours counts = new Colours();
-        int from = 0;
-        for (int i = 1; i <= pixels.length; i++) {
-            if (i == pixels.length || pixels[i] != pixels[from]) {
-                counts.add(pixels[from] & 0xFFFFFF, i - from);
-                from = i;
+        for (int row = 0; row < pixels.length; ) {
+            int alike = row + width;
+            while (alike < pixels.length && Arrays.equals(pixels, row, row + width, pixels, alike, alike + width)) {
+                alike += width;
             }
+            int rows = (alike - row) / width;
+            int from = row;
+            for (int i = row + 1; i <= row + width; i++) {
+                if (i == row + width || pixels[i] != pixels[from]) {
+                    counts.add(pixels[from] & 0xFFFFFF, rows * (i - from));
+                    from = i;
+                }
+            }
+            row = alike;
         }
         List<Colour> colours = new ArrayList<>(counts.size());
         counts.forEach((rgb, count) -> colours.add(new Colour(rgb, count)));

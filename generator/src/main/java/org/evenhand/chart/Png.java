@@ -54,7 +54,7 @@ final class Png {
         int width = image.getWidth();
         int height = image.getHeight();
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        Palette palette = Palette.of(pixels);
+        Palette palette = Palette.of(pixels, width);
         int row = 1 + width;
         byte[] raw = new byte[height * row];
         for (int y = 0; y < height; y++) {

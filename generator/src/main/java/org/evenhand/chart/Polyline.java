@@ -39,6 +39,8 @@ record Polyline(double[] xs, double[] ys) {
         if (n < 3) {
             return List.copyOf(points);
         }
+        double[] xs = points.stream().mapToDouble(p -> p[0]).toArray();
+        double[] ys = points.stream().mapToDouble(p -> p[1]).toArray();
         boolean[] keep = new boolean[n];
         keep[0] = true;
         keep[n - 1] = true;
@@ -46,15 +48,7 @@ record Polyline(double[] xs, double[] ys) {
         open.add(new int[] {0, n - 1});
         while (!open.isEmpty()) {
             int[] part = open.remove(open.size() - 1);
-            int farthest = -1;
-            double distance = TOLERANCE_PX;
-            for (int i = part[0] + 1; i < part[1]; i++) {
-                double d = distance(points.get(i), points.get(part[0]), points.get(part[1]));
-                if (d > distance) {
-                    distance = d;
-                    farthest = i;
-                }
-            }
+            int farthest = farthest(xs, ys, part[0], part[1]);
             if (farthest >= 0) {
                 keep[farthest] = true;
                 open.add(new int[] {part[0], farthest});
@@ -70,16 +64,25 @@ record Polyline(double[] xs, double[] ys) {
         return kept;
     }
 
-    /** Distance of a point from a stretch of line. */
-    private static double distance(double[] p, double[] a, double[] b) {
-        double dx = b[0] - a[0];
-        double dy = b[1] - a[1];
+    /** The point between two others that lies farthest from the stretch between them; -1 if none lies outside the tolerance. */
+    private static int farthest(double[] xs, double[] ys, int from, int to) {
+        double dx = xs[to] - xs[from];
+        double dy = ys[to] - ys[from];
         double square = dx * dx + dy * dy;
-        double share = square == 0 ? 0 : ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / square;
-        share = Math.max(0, Math.min(1, share));
-        double ex = p[0] - a[0] - share * dx;
-        double ey = p[1] - a[1] - share * dy;
-        return Math.sqrt(ex * ex + ey * ey);
+        int farthest = -1;
+        double most = TOLERANCE_PX * TOLERANCE_PX;
+        for (int i = from + 1; i < to; i++) {
+            double share = square == 0 ? 0 : ((xs[i] - xs[from]) * dx + (ys[i] - ys[from]) * dy) / square;
+            share = Math.max(0, Math.min(1, share));
+            double ex = xs[i] - xs[from] - share * dx;
+            double ey = ys[i] - ys[from] - share * dy;
+            double distance = ex * ex + ey * ey;
+            if (distance > most) {
+                most = distance;
+                farthest = i;
+            }
+        }
+        return farthest;
     }
 
     /** Points that stand alone between gaps: a line would not show them. */

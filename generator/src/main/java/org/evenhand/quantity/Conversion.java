@@ -1,6 +1,8 @@
 package org.evenhand.quantity;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.Set;
 
 /**
  * A conversion between two units: y = x × factor + offset, exact until a number leaves.
@@ -10,8 +12,16 @@ import java.math.BigDecimal;
  */
 public record Conversion(Fraction factor, Fraction offset) {
 
+    private static final Set<Long> POWERS_OF_TEN =
+            Set.of(1L, 10L, 100L, 1_000L, 10_000L, 100_000L, 1_000_000L, 1_000_000_000L);
+
     /** Converts a decimal, rounded once to the nearest double. */
     public double apply(BigDecimal value) {
+        if (isDecimal() && offset.numerator().signum() == 0) {
+            return value.multiply(new BigDecimal(factor.numerator()))
+                    .scaleByPowerOfTen(1 - factor.denominator().toString().length())
+                    .doubleValue();
+        }
         return Fraction.of(value).times(factor).plus(offset).toDouble();
     }
 
@@ -33,6 +43,14 @@ public record Conversion(Fraction factor, Fraction offset) {
                 ? new Fast(
                         factor.numerator().doubleValue(), factor.denominator().doubleValue(), offset.toDouble())
                 : new Fast(factor.toDouble(), 1, offset.toDouble());
+    }
+
+    /** Whether the factor is a whole number of some power of ten, which is cheaper to reckon with, and as exact. */
+    private boolean isDecimal() {
+        BigInteger denominator = factor.denominator();
+        return factor.pi() == 0
+                && denominator.bitLength() <= 40
+                && POWERS_OF_TEN.contains(denominator.longValueExact());
     }
 
     /** Whether nothing has to be done. */
