@@ -8,19 +8,72 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** How well quantities without evidence are told from other numbers, on sentences marked by hand. */
 class UnlinkedCorpusTest {
 
+    /** By which the search was made; then by other voices, marked before it saw them, of which the first mended it since. */
+    private static final List<String> FILES =
+            List.of("unlinked-corpus.txt", "unlinked-held-out.txt", "unlinked-held-out-2.txt");
+
+    /** What was found of what is marked in some sentences. */
+    private record Count(int sentences, int right, List<String> missed, List<String> falseAlarms) {
+
+        double precision() {
+            return right / (double) (right + falseAlarms.size());
+        }
+
+        double recall() {
+            return right / (double) (right + missed.size());
+        }
+
+        Count plus(Count other) {
+            return new Count(
+                    sentences + other.sentences,
+                    right + other.right,
+                    Stream.concat(missed.stream(), other.missed.stream()).toList(),
+                    Stream.concat(falseAlarms.stream(), other.falseAlarms.stream())
+                            .toList());
+        }
+
+        String report(String of) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s: %d sentences, %d quantities: precision %.3f, recall %.3f%nmissed: %s%nfalse alarms: %s",
+                    of,
+                    sentences,
+                    right + missed.size(),
+                    precision(),
+                    recall(),
+                    missed,
+                    falseAlarms);
+        }
+    }
+
     @Test
-    void precisionAndRecallAreAbove95Percent() throws IOException {
+    void precisionAndRecallAreAbove95PercentOverAllAndAbove90PercentOnEachSet() throws IOException {
+        Count all = new Count(0, 0, List.of(), List.of());
+        for (String file : FILES) {
+            Count count = count(file);
+            System.out.println(count.report(file));
+            assertTrue(count.sentences() >= 150, count.report(file));
+            assertTrue(count.precision() > 0.9 && count.recall() > 0.9, count.report(file));
+            all = all.plus(count);
+        }
+        System.out.println(all.report("together").lines().findFirst().orElseThrow());
+        assertTrue(all.sentences() >= 300, all.report("together"));
+        assertTrue(all.precision() > 0.95 && all.recall() > 0.95, all.report("together"));
+    }
+
+    private static Count count(String file) throws IOException {
         FixedEvidence evidence = new FixedEvidence("en");
         int sentences = 0;
         int right = 0;
         List<String> missed = new ArrayList<>();
         List<String> falseAlarms = new ArrayList<>();
-        for (String line : SentencesTest.lines("unlinked-corpus.txt")) {
+        for (String line : SentencesTest.lines(file)) {
             if (line.isBlank() || (line.startsWith("# ") && !line.startsWith("# 68"))) {
                 continue;
             }
@@ -42,20 +95,7 @@ class UnlinkedCorpusTest {
             expected.stream().filter(e -> !covers(found, e, text.toString())).forEach(e -> missed.add(line));
             found.stream().filter(f -> !covers(expected, f, text.toString())).forEach(f -> falseAlarms.add(line));
         }
-        double precision = right / (double) (right + falseAlarms.size());
-        double recall = right / (double) (right + missed.size());
-        String report = String.format(
-                Locale.ROOT,
-                "%d sentences, %d quantities: precision %.3f, recall %.3f%nmissed: %s%nfalse alarms: %s",
-                sentences,
-                right + missed.size(),
-                precision,
-                recall,
-                missed,
-                falseAlarms);
-        System.out.println(report);
-        assertTrue(sentences >= 300, report);
-        assertTrue(precision > 0.95 && recall > 0.95, report);
+        return new Count(sentences, right, missed, falseAlarms);
     }
 
     private static Set<Integer> found(String text, FixedEvidence evidence) {
@@ -76,6 +116,6 @@ class UnlinkedCorpusTest {
     private static boolean covers(Set<Integer> places, int at, String text) {
         return places.stream()
                 .anyMatch(p -> p == at
-                        || text.substring(Math.min(p, at), Math.max(p, at)).matches("\\p{L}+ |−"));
+                        || text.substring(Math.min(p, at), Math.max(p, at)).matches("\\p{L}+ |−|±"));
     }
 }
