@@ -71,6 +71,20 @@ final class Context {
                 .find();
     }
 
+    /** Whether a word stands right between two levels and takes one from the other: "spreader less none" claims nothing. */
+    boolean isSubtraction(String text, int start, int end) {
+        if (levels.all().isEmpty()
+                || !words().list("subtract").contains(text.substring(start, end).toLowerCase(Locale.ROOT))) {
+            return false;
+        }
+        String level = "(?<![\\p{L}\\p{Nd}])" + Words.alternatives(levels.all()) + "(?![\\p{L}\\p{Nd}])";
+        return Words.pattern(level + "\\s+$").matcher(text.substring(0, start)).find()
+                && Words.pattern("\\s+" + level)
+                        .matcher(text)
+                        .region(end, text.length())
+                        .lookingAt();
+    }
+
     Orientation.Patterns orientation(Side level, Side against) {
         return orientations.computeIfAbsent(
                 List.of(level, against), s -> new Orientation.Patterns(level, against, levels.all(), words()));

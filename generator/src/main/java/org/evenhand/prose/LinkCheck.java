@@ -60,6 +60,7 @@ final class LinkCheck {
         Directions finder = sentence.language().directions;
         List<Stated> numbers = scanner.scan(around);
         return finder.in(around, numbers).stream()
+                .filter(d -> !sentence.context().isSubtraction(around, d.start(), d.end()))
                 .filter(d -> isOwn(d)
                         || (d.direction().anywhere()
                                 && !sentence.isOpen(d.start())

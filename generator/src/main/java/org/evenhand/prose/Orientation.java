@@ -55,8 +55,8 @@ record Orientation(Base base, int start, int end, boolean pair, String other) {
             this.single = new Phrases(words.list("base"), "(?<!\\p{L})" + words.any("base") + fillers + name);
             this.pair = new Phrases(
                     names,
-                    "(?<![\\p{L}\\p{Nd}])(?<first>" + any + ")(?!\\p{L})" + between + "\\s" + words.any("pair") + "\\s+"
-                            + between + name);
+                    "(?<![\\p{L}\\p{Nd}])(?<first>" + any + ")(?!\\p{L})(?:" + between + "\\s" + words.any("pair")
+                            + "\\s+" + between + "|\\s+" + words.any("subtract") + "\\s+)" + name);
         }
 
         /**

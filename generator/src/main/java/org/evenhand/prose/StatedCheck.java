@@ -358,7 +358,7 @@ final class StatedCheck {
         return fault(LinkCheck.NUMBER_MISMATCH, stated, figure, why);
     }
 
-    /** The message names what is written, what is computed, and the words that would be right. */
+    /** Names what is written, what is computed, and the words that would be right. */
     private ProseFault fault(String rule, Stated stated, Optional<Figure> figure, String why) {
         String text = sentence.passage().text();
         String written = text.substring(stated.start(), stated.end());
@@ -366,8 +366,7 @@ final class StatedCheck {
         Optional<String> number = figure.flatMap(f -> FigureMatch.right(stated, f, scanner));
         boolean plainNumber = stated.shape() != Shape.COUNT
                 && (stated.shape() != Shape.MULTIPLE || Character.isDigit(text.charAt(stated.numberStart())));
-        String message =
-                "“" + written + "” does not hold" + (why.isEmpty() ? "" : ": " + why) + "; computed is " + computed;
+        String message = "“" + written + "” does not hold" + (why.isEmpty() ? "" : ": " + why);
         if (number.isPresent() && plainNumber) {
             int from = stated.numberStart();
             String right =
