@@ -119,6 +119,8 @@ public final class Prose {
             if (link.noteId.isEmpty()) {
                 attributes.put("title", note);
             }
+            // The mark parts neither from its figure nor from the full stop behind it.
+            link.noteId.ifPresent(id -> writer.tag("span", attributes("class", "figure-bound")));
             writer.tag("a", attributes);
             for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
                 context.render(child);
@@ -129,7 +131,6 @@ public final class Prose {
 
         /** A button and what it opens; where a browser opens nothing, and on paper, the note stands in the sentence. */
         private static void note(HtmlWriter writer, String id, String note, Evidence evidence) {
-            // The mark parts neither from its figure nor from the full stop behind it.
             writer.text(WORD_JOINER);
             writer.tag(
                     "button",
@@ -144,6 +145,7 @@ public final class Prose {
                             "± note: " + evidence.title()));
             writer.text("±");
             writer.tag("/button");
+            writer.tag("/span");
             writer.tag("span", attributes("class", "figure-note", "id", id, "popover", "auto"));
             writer.text(note);
             writer.tag("/span");

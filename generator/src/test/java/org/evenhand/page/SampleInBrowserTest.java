@@ -106,6 +106,25 @@ class SampleInBrowserTest {
         assertTrue(found.toString().contains("image-alt"), found::toString);
     }
 
+    /** Compares the middle of the mark with that of the figure's last line, which are some pixels apart: the mark is raised. */
+    @Test
+    void theMarkOfANoteIsNeverPartedFromItsFigure() {
+        tab.go(server.url(Address.answer("heat-spreader")));
+        assertTrue(
+                tab.evaluate("document.querySelectorAll('.figure-mark').length").asInt() > 0);
+        for (int width = 320; width <= 1280; width += 40) {
+            tab.size(width, 800);
+            assertEquals(
+                    0,
+                    tab.evaluate("[...document.querySelectorAll('.figure-mark')].filter(mark => {"
+                                    + " const line = [...mark.previousElementSibling.getClientRects()].pop();"
+                                    + " const box = mark.getBoundingClientRect();"
+                                    + " return Math.abs(line.top + line.bottom - box.top - box.bottom) > 18; }).length")
+                            .asInt(),
+                    width + " px");
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void noPageScrollsSidewaysOnANarrowScreen(boolean script) {

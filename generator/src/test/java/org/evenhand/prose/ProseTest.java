@@ -61,7 +61,8 @@ class ProseTest {
                 .html());
         assertEquals(
                 2,
-                page.select("a.evidence + button.figure-mark[type=button] + span.figure-note[popover=auto]")
+                page.select(
+                                "span.figure-bound:has(a.evidence + button.figure-mark[type=button]) + span.figure-note[popover=auto]")
                         .size());
         for (Element button : page.select("button")) {
             Element note = page.getElementById(button.attr("popovertarget"));
