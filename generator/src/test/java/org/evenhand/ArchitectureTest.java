@@ -42,6 +42,7 @@ class ArchitectureTest {
             "measure",
             "compare",
             "prose",
+            "picture",
             "check",
             "chart",
             "page",

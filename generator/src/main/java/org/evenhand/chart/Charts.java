@@ -63,7 +63,7 @@ public final class Charts {
     }
 
     /** How large the picture is that {@link #png} draws, margins and all, without drawing it. */
-    public static Pixels pixels(Figure figure, int width, int scale) {
+    public static PixelSize pixels(Figure figure, int width, int scale) {
         return Png.pixels(figure.layout(), checked(width), scale);
     }
 

@@ -11,7 +11,8 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 
 /**
- * Paints a layout as pixels and writes them as PNG: a palette of at most 256 colours, 8 bits, no filter.
+ * Paints a layout as pixels and writes them as PNG: a palette of at most 256 colours, 8 bits, no filter. Pictures that are
+ * no drawings of ours are written with all their colours.
  *
  * <p>Source: W3C PNG Specification, third edition.
  */
@@ -28,14 +29,14 @@ final class Png {
         return encode(paint(layout, width, scale), (int) StrictMath.round(PX_PER_METRE * scale));
     }
 
-    static Pixels pixels(Layout layout, int width, int scale) {
-        return new Pixels((width + 2 * MARGIN) * scale, (layout.height(width) + 2 * MARGIN) * scale);
+    static PixelSize pixels(Layout layout, int width, int scale) {
+        return new PixelSize((width + 2 * MARGIN) * scale, (layout.height(width) + 2 * MARGIN) * scale);
     }
 
     static BufferedImage paint(Layout layout, int width, int scale) {
         // Sets AWT up for a machine without fonts, before anything of it is used.
         Lettering.context();
-        Pixels size = pixels(layout, width, scale);
+        PixelSize size = pixels(layout, width, scale);
         BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -54,6 +55,37 @@ final class Png {
         int width = image.getWidth();
         int height = image.getHeight();
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        return ofPalette(pixels, width, height, pxPerMetre);
+    }
+
+    /** Every pixel as it is, {@code 0xRRGGBB}: by a palette if there are few colours, else in true colour. */
+    static byte[] exact(int[] pixels, int width, int height) {
+        int pxPerMetre = (int) StrictMath.round(PX_PER_METRE);
+        boolean few = Arrays.stream(pixels).distinct().limit(257).count() <= 256;
+        return few ? ofPalette(pixels, width, height, pxPerMetre) : inTrueColour(pixels, width, height, pxPerMetre);
+    }
+
+    private static byte[] inTrueColour(int[] pixels, int width, int height, int pxPerMetre) {
+        int row = 1 + 3 * width;
+        byte[] raw = new byte[height * row];
+        byte[] above = new byte[3 * width];
+        byte[] here = new byte[3 * width];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int rgb = pixels[y * width + x];
+                here[3 * x] = (byte) (rgb >> 16);
+                here[3 * x + 1] = (byte) (rgb >> 8);
+                here[3 * x + 2] = (byte) rgb;
+            }
+            PngFilter.put(here, above, raw, y * row);
+            byte[] next = above;
+            above = here;
+            here = next;
+        }
+        return file(width, height, 2, pxPerMetre, new byte[0], Deflate.zlib(raw, row));
+    }
+
+    private static byte[] ofPalette(int[] pixels, int width, int height, int pxPerMetre) {
         Palette palette = Palette.of(pixels, width);
         int row = 1 + width;
         byte[] raw = new byte[height * row];
@@ -66,12 +98,17 @@ final class Png {
                 palette.indices(pixels, from, width, raw, y * row + 1);
             }
         }
+        return file(width, height, 3, pxPerMetre, palette.bytes(), Deflate.zlib(raw, row));
+    }
+
+    /** @param colours the kind of colours: 2 for true colour, 3 for a palette */
+    private static byte[] file(int width, int height, int colours, int pxPerMetre, byte[] palette, byte[] data) {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         png.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'});
         byte[] header = ByteBuffer.allocate(13)
                 .putInt(width)
                 .putInt(height)
-                .put(new byte[] {8, 3, 0, 0, 0})
+                .put(new byte[] {8, (byte) colours, 0, 0, 0})
                 .array();
         chunk(png, "IHDR", header);
         byte[] resolution = ByteBuffer.allocate(9)
@@ -80,8 +117,10 @@ final class Png {
                 .put((byte) 1)
                 .array();
         chunk(png, "pHYs", resolution);
-        chunk(png, "PLTE", palette.bytes());
-        chunk(png, "IDAT", Deflate.zlib(raw, row));
+        if (palette.length > 0) {
+            chunk(png, "PLTE", palette);
+        }
+        chunk(png, "IDAT", data);
         chunk(png, "IEND", new byte[0]);
         return png.toByteArray();
     }

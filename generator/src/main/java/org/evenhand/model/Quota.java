@@ -17,7 +17,9 @@ public enum Quota {
     LOG_BYTES("log-bytes", 8L << 30, "bytes of a log, once it is decompressed"),
     LOG_ROWS("log-rows", 500_000_000, "samples of a log"),
     LOG_COLUMNS("log-columns", 1000, "columns of a log"),
-    LINE_BYTES("line-bytes", 1 << 20, "bytes of a line of a log");
+    LINE_BYTES("line-bytes", 1 << 20, "bytes of a line of a log"),
+    PICTURE_BYTES("picture-bytes", 20_000_000, "bytes of a picture"),
+    PICTURE_PIXELS("picture-pixels", 40_000_000, "pixels of a picture");
 
     private final String id;
     private final long usual;

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param brokenRuns the runs of those that could be read themselves, so that their logs are looked at all the same
  * @param seals sealed versions of answers by study, the oldest first; the study itself may be gone
  * @param findings what was wrong with the files, sorted
+ * @param limits within which it was read, and within which what belongs to it is read later
  */
 public record ResultsFolder(
         Optional<Publication> publication,
@@ -29,7 +30,8 @@ public record ResultsFolder(
         SortedSet<String> broken,
         List<Run> brokenRuns,
         SortedMap<String, List<Seal>> seals,
-        List<Finding> findings) {
+        List<Finding> findings,
+        Limits limits) {
 
     public ResultsFolder {
         items = Collections.unmodifiableSortedMap(items);
@@ -53,6 +55,7 @@ public record ResultsFolder(
                 .sorted()
                 .distinct()
                 .toList();
-        return new ResultsFolder(publication, items, instruments, methods, studies, broken, brokenRuns, seals, all);
+        return new ResultsFolder(
+                publication, items, instruments, methods, studies, broken, brokenRuns, seals, all, limits);
     }
 }

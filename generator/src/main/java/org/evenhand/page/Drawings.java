@@ -7,7 +7,7 @@ import org.evenhand.cache.Cache;
 import org.evenhand.chart.Caption;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Figure;
-import org.evenhand.chart.Pixels;
+import org.evenhand.chart.PixelSize;
 import org.evenhand.chart.Plate;
 import org.evenhand.page.view.Markup;
 
@@ -47,7 +47,7 @@ public record Drawings(Cache cache) {
      * @param path the picture's, from the site's root
      * @return how large it is, wanted or not
      */
-    public Pixels png(Plate plate, int width, int scale, String path, PageSink sink) {
+    public PixelSize png(Plate plate, int width, int scale, String path, PageSink sink) {
         if (sink.wants(path)) {
             sink.put(path, bytes("picture", List.of(plate, width, scale), () -> Charts.png(plate, width, scale)));
         }

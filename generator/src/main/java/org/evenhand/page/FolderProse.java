@@ -14,6 +14,7 @@ import org.evenhand.page.view.Markup;
 import org.evenhand.page.words.StudyNames;
 import org.evenhand.prose.EvidenceAddress;
 import org.evenhand.prose.EvidenceResolver;
+import org.evenhand.prose.PictureAddress;
 import org.evenhand.prose.ProseSource;
 import org.evenhand.prose.StudyResolver;
 import org.evenhand.prose.Target;
@@ -28,9 +29,11 @@ final class FolderProse implements Prose {
     private static final Place NOWHERE = Place.of("");
 
     private final CheckedFolder checked;
+    private final PagePictures pictures;
 
-    FolderProse(CheckedFolder checked) {
+    FolderProse(CheckedFolder checked, PagePictures pictures) {
         this.checked = checked;
+        this.pictures = pictures;
     }
 
     @Override
@@ -64,6 +67,9 @@ final class FolderProse implements Prose {
                         ProseSource.field(NOWHERE, markdown, form),
                         resolver,
                         withNotes ? new OnPage(page, noteId(markdown, study)) : target -> address(target, page),
+                        reference -> pictures.named(page, reference)
+                                .map(p -> new PictureAddress.Shown(
+                                        Address.rootFrom(page) + p.path(), p.width(), p.height())),
                         HEADING_SHIFT)
                 .html()
                 .strip();

@@ -15,6 +15,7 @@ import org.evenhand.model.Publication;
  * @param frames what every page has around its content
  * @param prose renders Markdown
  * @param drawings draws charts
+ * @param pictures shows pictures of the results folder
  */
 public record PageContext(
         CheckedFolder checked,
@@ -23,7 +24,8 @@ public record PageContext(
         String generator,
         Frames frames,
         Prose prose,
-        Drawings drawings) {
+        Drawings drawings,
+        PagePictures pictures) {
 
     /**
      * Who publishes.

@@ -69,14 +69,16 @@ public final class Pages {
         Publication publication = checked.folder()
                 .publication()
                 .orElseThrow(() -> new IllegalArgumentException("nothing can be published without a publication"));
+        PagePictures pictures = new PagePictures(checked, root);
         PageContext context = new PageContext(
                 checked,
                 root,
                 templates,
                 generator,
                 new Frames(publication, generator),
-                new FolderProse(checked),
-                new Drawings(cache));
+                new FolderProse(checked, pictures),
+                new Drawings(cache),
+                pictures);
         Directory directory = new Directory(context);
         History history = History.of(checked);
         Made made = new Made(sink);
@@ -117,6 +119,7 @@ public final class Pages {
         if (made.wants(SearchIndex.PATH)) {
             SearchIndex.build(context, made);
         }
+        pictures.put(made);
         Feed.build(context, history, made);
         Headers.build(made);
         KeptPages kept = new KeptPages(context, made);

@@ -35,14 +35,27 @@ public final class Prose {
     private final ProseSource source;
     private final EvidenceResolver resolver;
     private final EvidenceAddress address;
+    private final PictureAddress pictures;
     private final int headingShift;
     private final List<ProseFault> faults = new ArrayList<>();
 
-    private Prose(ProseSource source, EvidenceResolver resolver, EvidenceAddress address, int headingShift) {
+    private Prose(
+            ProseSource source,
+            EvidenceResolver resolver,
+            EvidenceAddress address,
+            PictureAddress pictures,
+            int headingShift) {
         this.source = source;
         this.resolver = resolver;
         this.address = address;
+        this.pictures = pictures;
         this.headingShift = headingShift;
+    }
+
+    /** Renders a text that shows no pictures. */
+    public static Rendered render(
+            ProseSource source, EvidenceResolver resolver, EvidenceAddress address, int headingShift) {
+        return render(source, resolver, address, PictureAddress.NONE, headingShift);
     }
 
     /**
@@ -51,11 +64,16 @@ public final class Prose {
      * @param source what was written; an inline source with more than one paragraph keeps them
      * @param resolver finds figures
      * @param address tells where on the site they stand
+     * @param pictures tells where pictures stand
      * @param headingShift how many levels the author's headings are moved down, so that they fit below the page's own
      */
     public static Rendered render(
-            ProseSource source, EvidenceResolver resolver, EvidenceAddress address, int headingShift) {
-        return new Prose(source, resolver, address, headingShift).render();
+            ProseSource source,
+            EvidenceResolver resolver,
+            EvidenceAddress address,
+            PictureAddress pictures,
+            int headingShift) {
+        return new Prose(source, resolver, address, pictures, headingShift).render();
     }
 
     private Rendered render() {
@@ -75,6 +93,7 @@ public final class Prose {
                 .escapeHtml(true)
                 .omitSingleParagraphP(inline)
                 .nodeRendererFactory(FigureRenderer::new)
+                .nodeRendererFactory(PictureRenderer::new)
                 .build();
         return new Rendered(renderer.render(document), faults.stream().sorted().toList());
     }
@@ -173,8 +192,24 @@ public final class Prose {
         }
 
         @Override
+        public void visit(Paragraph paragraph) {
+            if (paragraph.getFirstChild() instanceof Image image
+                    && image.getNext() == null
+                    && source.form() == ProseSource.Form.BLOCK) {
+                PictureReference reference = PictureReference.of(image);
+                Optional<PictureAddress.Shown> shown = pictures.of(reference);
+                if (shown.isPresent()) {
+                    paragraph.insertBefore(new PictureRenderer.Picture(reference, shown.get()));
+                    paragraph.unlink();
+                    return;
+                }
+            }
+            visitChildren(paragraph);
+        }
+
+        @Override
         public void visit(Image image) {
-            // What a picture shows is said in words; the files of pictures are named in the front matter.
+            // One that is not shown: what is to be seen in it is said in words.
             visitChildren(image);
             moveChildrenBefore(image, image);
             image.unlink();

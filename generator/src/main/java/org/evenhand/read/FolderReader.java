@@ -106,7 +106,8 @@ public final class FolderReader {
                 broken,
                 brokenRuns,
                 Seals.of(root.resolve(Seals.FOLDER)),
-                sorted());
+                sorted(),
+                limits);
     }
 
     private ResultsFolder nothing(String message, String remedy) {
@@ -120,7 +121,8 @@ public final class FolderReader {
                 new TreeSet<>(),
                 List.of(),
                 new TreeMap<>(),
-                sorted());
+                sorted(),
+                limits);
     }
 
     private List<Finding> sorted() {

@@ -32,7 +32,7 @@ class PngTest {
             BufferedImage drawn = Png.paint(sample.getValue().layout(), 600, 2);
             BufferedImage read = ImageIO.read(new ByteArrayInputStream(Charts.png(sample.getValue(), 600, 2)));
             assertEquals(2 * (600 + 2 * 12), read.getWidth());
-            assertEquals(new Pixels(read.getWidth(), read.getHeight()), Charts.pixels(sample.getValue(), 600, 2));
+            assertEquals(new PixelSize(read.getWidth(), read.getHeight()), Charts.pixels(sample.getValue(), 600, 2));
             assertEquals(drawn.getHeight(), read.getHeight());
             int[] expected = pixels(drawn);
             int allowed = Arrays.stream(expected).distinct().count() > 256 ? 20 : 0;

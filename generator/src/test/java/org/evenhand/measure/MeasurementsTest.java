@@ -114,7 +114,8 @@ class MeasurementsTest {
                 new TreeSet<>(),
                 List.of(),
                 new TreeMap<>(),
-                List.of());
+                List.of(),
+                org.evenhand.model.Limits.DEFAULT);
     }
 
     @Test

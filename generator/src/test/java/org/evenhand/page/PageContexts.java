@@ -10,13 +10,15 @@ public final class PageContexts {
 
     public static PageContext of(CheckedFolder checked, Path folder) {
         String generator = "Evenhand test";
+        PagePictures pictures = new PagePictures(checked, folder);
         return new PageContext(
                 checked,
                 folder,
                 Templates.bundled(),
                 generator,
                 new Frames(checked.folder().publication().orElseThrow(), generator),
-                new FolderProse(checked),
-                new Drawings(org.evenhand.cache.Cache.none()));
+                new FolderProse(checked, pictures),
+                new Drawings(org.evenhand.cache.Cache.none()),
+                pictures);
     }
 }

@@ -3,6 +3,7 @@ package org.evenhand.check.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.evenhand.model.Place;
 import org.evenhand.model.Places;
@@ -17,9 +18,13 @@ import org.evenhand.model.Subject;
  * @param markdown the text
  * @param start where its first character stands
  * @param isBody whether it is the body of a file, whose lines are those of the file
+ * @param showsPictures whether the pages show the pictures that it names
  * @param subjects the studies that show it; the publication if none does
  */
-record MarkdownText(String markdown, Place start, boolean isBody, List<Subject> subjects) {
+record MarkdownText(String markdown, Place start, boolean isBody, boolean showsPictures, List<Subject> subjects) {
+
+    /** The fields that stand as text of their own on a page. */
+    private static final Set<String> SHOWING = Set.of("about", "notes");
 
     /** All of a folder, file by file. */
     static List<MarkdownText> allOf(ResultsFolder folder) {
@@ -68,20 +73,22 @@ record MarkdownText(String markdown, Place start, boolean isBody, List<Subject> 
         body(texts, study.answer(), study.places(), study.answerLine(), own);
         for (Run run : study.runs()) {
             Optional<String> notes = Optional.ofNullable(run.circumstances().get("notes"));
-            field(texts, notes, run.places(), "notes", List.of(Subject.run(study.id(), run.id())));
+            // The page of a run shows them as they are written.
+            notes.ifPresent(t -> texts.add(new MarkdownText(
+                    t, run.places().of("notes"), false, false, List.of(Subject.run(study.id(), run.id())))));
         }
     }
 
     private static void field(
             List<MarkdownText> texts, Optional<String> text, Places places, String path, List<Subject> subjects) {
-        text.ifPresent(t -> texts.add(new MarkdownText(t, places.of(path), false, subjects)));
+        text.ifPresent(t -> texts.add(new MarkdownText(t, places.of(path), false, SHOWING.contains(path), subjects)));
     }
 
     private static void body(List<MarkdownText> texts, String text, Places places, int line, List<Subject> subjects) {
-        texts.add(new MarkdownText(text, new Place(places.file().file(), line, 1, 1), true, subjects));
+        texts.add(new MarkdownText(text, new Place(places.file().file(), line, 1, 1), true, true, subjects));
     }
 
-    private static List<Subject> showing(ResultsFolder folder, Predicate<Run> touches) {
+    static List<Subject> showing(ResultsFolder folder, Predicate<Run> touches) {
         List<Subject> studies = folder.studies().values().stream()
                 .filter(study -> study.runs().stream().anyMatch(touches))
                 .map(study -> Subject.study(study.id()))

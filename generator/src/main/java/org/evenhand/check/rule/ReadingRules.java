@@ -28,7 +28,8 @@ public final class ReadingRules {
             new TextDeceptive());
 
     /** Those that look at all files once they are read. */
-    public static final List<FolderRule> OF_FOLDER = List.of(new ContentActive(), new PersonalData(), new SealBroken());
+    public static final List<FolderRule> OF_FOLDER =
+            List.of(new ContentActive(), new PictureUnfit(), new PersonalData(), new SealBroken());
 
     public static final List<RuleFacts> ALL = Stream.concat(
                     OF_FILES.stream().map(ReadingRule::facts),

@@ -80,7 +80,7 @@ final class AnswerViews {
                 Reproductions.citations(answer),
                 files.rows(answer),
                 quotations,
-                List.of(),
+                answer.context().pictures().of(answer.page(), study.pictures()),
                 GridFiles.put(answer, grids, sink));
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.evenhand.chart.Caption;
 import org.evenhand.chart.Charts;
-import org.evenhand.chart.Pixels;
+import org.evenhand.chart.PixelSize;
 import org.evenhand.chart.Plate;
 import org.evenhand.page.Drawings;
 import org.evenhand.page.Href;
@@ -38,15 +38,15 @@ final class ChartFiles {
                 + answer.context().drawings().file(plate, caption, Charts.COLUMN);
         sink.put(path + ".svg", svg.getBytes(StandardCharsets.UTF_8));
         Drawings drawings = answer.context().drawings();
-        Pixels screen = drawings.png(plate, Charts.COLUMN, SCREEN, path + ".png", sink);
-        Pixels print = drawings.png(plate, Charts.COLUMN, PRINT, path + ".print.png", sink);
+        PixelSize screen = drawings.png(plate, Charts.COLUMN, SCREEN, path + ".png", sink);
+        PixelSize print = drawings.png(plate, Charts.COLUMN, PRINT, path + ".print.png", sink);
         return List.of(
                 Link.to("SVG", Href.of(path + ".svg")),
                 Link.to("PNG, " + size(screen), Href.of(path + ".png")),
                 Link.to("PNG for print, " + size(print), Href.of(path + ".print.png")));
     }
 
-    private static String size(Pixels picture) {
+    private static String size(PixelSize picture) {
         return picture.width() + Figures.NO_BREAK_SPACE + "×" + Figures.NO_BREAK_SPACE + picture.height();
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Figure;
-import org.evenhand.chart.Pixels;
+import org.evenhand.chart.PixelSize;
 import org.evenhand.chart.Plate;
 import org.evenhand.page.Href;
 import org.evenhand.page.PageSink;
@@ -38,7 +38,7 @@ final class QuotationPicture {
                         new Plate.Line(Plate.Style.TEXT, quoted.behind().strip())),
                 below);
         String path = path(answer, quoted.id());
-        Pixels size = answer.context().drawings().png(plate, Charts.COLUMN, SCALE, path, sink);
+        PixelSize size = answer.context().drawings().png(plate, Charts.COLUMN, SCALE, path, sink);
         return new Picture(
                 Href.of(path), size.width(), size.height(), answer.study().question() + " " + quoted.plain(), "");
     }

@@ -50,7 +50,7 @@ public final class ItemPages {
                         .sorted(Directory.newestFirst())
                         .toList(),
                 runs(runs, context),
-                List.of(),
+                context.pictures().of(path, item.pictures()),
                 List.of(FileRows.of(context.root(), raw)));
         sink.put(path, context.render("item", page));
         RawCopies.put(context.root(), List.of(raw), sink);

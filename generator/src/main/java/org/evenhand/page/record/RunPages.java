@@ -89,7 +89,7 @@ public final class RunPages {
                 FindingViews.of(path, directory.findings(measured)).all(),
                 raw.stream().map(file -> FileRows.of(context.root(), file)).toList(),
                 answers(),
-                List.of());
+                context.pictures().of(path, run.pictures()));
         sink.put(path, context.render("run", page));
         RawCopies.put(context.root(), raw, sink);
     }

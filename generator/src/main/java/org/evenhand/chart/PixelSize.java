@@ -1,4 +1,4 @@
 package org.evenhand.chart;
 
 /** How large a picture is, in pixels. */
-public record Pixels(int width, int height) {}
+public record PixelSize(int width, int height) {}
