@@ -61,7 +61,7 @@ public final class Prose {
     /**
      * Renders a text.
      *
-     * @param source what was written; an inline source with more than one paragraph keeps them
+     * @param source what was written; an inline source with more than one paragraph becomes one
      * @param resolver finds figures
      * @param address tells where on the site they stand
      * @param pictures tells where pictures stand
@@ -85,12 +85,14 @@ public final class Prose {
         }
         Node document = tree.document().get();
         document.accept(new Rewriter());
-        boolean inline = source.form() == ProseSource.Form.INLINE
-                && document.getFirstChild() instanceof Paragraph
-                && document.getFirstChild().getNext() == null;
+        boolean inline = source.form() == ProseSource.Form.INLINE;
+        if (inline) {
+            OneParagraph.of(document);
+        }
         HtmlRenderer renderer = HtmlRenderer.builder()
                 .extensions(Markdown.EXTENSIONS)
                 .escapeHtml(true)
+                .percentEncodeUrls(true)
                 .omitSingleParagraphP(inline)
                 .nodeRendererFactory(FigureRenderer::new)
                 .nodeRendererFactory(PictureRenderer::new)

@@ -21,6 +21,7 @@ public final class Tab implements AutoCloseable {
     private final String target;
     private final String session;
     private final List<String> complaints = new ArrayList<>();
+    private final List<String> requests = new ArrayList<>();
     private volatile CountDownLatch loaded = new CountDownLatch(1);
 
     Tab(DevTools tools, String target, String session) {
@@ -28,7 +29,7 @@ public final class Tab implements AutoCloseable {
         this.target = target;
         this.session = session;
         tools.listen(session, this::heard);
-        for (String domain : List.of("Page", "Runtime", "Log")) call(domain + ".enable", Map.of());
+        for (String domain : List.of("Page", "Runtime", "Log", "Network")) call(domain + ".enable", Map.of());
         size(1280, 900);
     }
 
@@ -36,6 +37,7 @@ public final class Tab implements AutoCloseable {
     public void go(String url) {
         synchronized (complaints) {
             complaints.clear();
+            requests.clear();
         }
         loaded = new CountDownLatch(1);
         JsonNode went = call("Page.navigate", Map.of("url", url));
@@ -134,6 +136,18 @@ public final class Tab implements AutoCloseable {
         }
     }
 
+    /** The addresses that were asked for since {@link #go}, whether they were let through or not. */
+    public List<String> requests() {
+        synchronized (complaints) {
+            return List.copyOf(requests);
+        }
+    }
+
+    /** A script that every page loaded from now on runs before anything of its own. */
+    public void before(String script) {
+        call("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+    }
+
     /** The whole page, as PNG. */
     public byte[] screenshot() {
         return bytes(call("Page.captureScreenshot", Map.of("captureBeyondViewport", true)));
@@ -157,6 +171,11 @@ public final class Tab implements AutoCloseable {
         JsonNode told = event.path("params");
         switch (event.path("method").asText()) {
             case "Page.loadEventFired" -> loaded.countDown();
+            case "Network.requestWillBeSent" -> {
+                synchronized (complaints) {
+                    requests.add(told.path("request").path("url").asText());
+                }
+            }
             case "Runtime.exceptionThrown" ->
                 complain(told.path("exceptionDetails").toString());
             case "Runtime.consoleAPICalled" -> {

@@ -67,6 +67,8 @@ final class RegularExpressions {
             "UnitGuess.IN_BRACKETS",
             "UnitGuess.BEHIND_NAME",
             "PageLinks.ELSEWHERE",
+            "PictureFiles.SCHEME",
+            "Signature.MARKUP",
             "Relinking.ELSEWHERE",
             "Kept.DRAWN",
             "UnitParser.ATOM",
