@@ -14,6 +14,12 @@ final class Markdown {
     /** Far more than an answer has: a book of 80 000 words. */
     static final int LONGEST = 500_000;
 
+    /**
+     * Characters without an empty line between: some 1500 words. Readers of Markdown look through the rest of a paragraph at
+     * each of some characters, so that their time can grow with the square of its length.
+     */
+    static final int LONGEST_PARAGRAPH = 10_000;
+
     /** Quotations, lists and emphasis within each other. Readers give up long before. */
     static final int DEEPEST = 60;
 
@@ -41,6 +47,14 @@ final class Markdown {
             return refused(
                     source, LONGEST, "the text has " + text.length() + " characters; up to " + LONGEST + " are read");
         }
+        int longAt = tooLong(text);
+        if (longAt >= 0) {
+            return refused(
+                    source,
+                    longAt,
+                    "a paragraph begins here that has more than " + LONGEST_PARAGRAPH + " characters",
+                    "put empty lines into it");
+        }
         int deep = tooDeep(text);
         if (deep >= 0) {
             return refused(source, deep, "brackets stand within brackets more than " + DEEPEST + " deep");
@@ -53,9 +67,43 @@ final class Markdown {
     }
 
     private static Tree refused(ProseSource source, int at, String message) {
-        ProseFault fault = ProseFault.of(
-                Rules.SIZE_LIMIT, source.place(at, at + 1), message, "divide the text, or make it simpler");
+        return refused(source, at, message, "divide the text, or make it simpler");
+    }
+
+    private static Tree refused(ProseSource source, int at, String message, String remedy) {
+        ProseFault fault = ProseFault.of(Rules.SIZE_LIMIT, source.place(at, at + 1), message, remedy);
         return new Tree(Optional.empty(), Optional.of(fault));
+    }
+
+    /** Where a paragraph begins that is too long, or −1. Tables and lists count as paragraphs. */
+    private static int tooLong(String text) {
+        int begin = 0;
+        for (int line = 0; line < text.length(); ) {
+            int end = text.indexOf('\n', line);
+            end = end < 0 ? text.length() : end;
+            if (isEmpty(text, line, end)) {
+                begin = end + 1;
+            } else if (end - begin > LONGEST_PARAGRAPH) {
+                return begin;
+            }
+            line = end + 1;
+        }
+        return -1;
+    }
+
+    /** Whether a line ends any paragraph: one of nothing but blanks, in a quotation or not. */
+    private static boolean isEmpty(String text, int from, int to) {
+        int at = from;
+        while (at < to && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+            at++;
+        }
+        boolean isQuotation =
+                at < to && text.charAt(at) == '>' && text.substring(from, at).matches(" {0,3}");
+        at = isQuotation ? at + 1 : at;
+        while (at < to && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+            at++;
+        }
+        return at == to;
     }
 
     /** Where brackets get too deep, or −1: the library follows links and images within each other by recursion. */

@@ -2,6 +2,7 @@ package org.evenhand.prose;
 
 import java.util.List;
 import java.util.Optional;
+import org.commonmark.node.Node;
 
 /**
  * A text, read once for all who look at it.
@@ -27,6 +28,11 @@ public final class ProseText {
         List<Passage> passages =
                 tree.document().map(d -> PassageReader.read(d, source.text())).orElse(List.of());
         return new ProseText(source, passages, tree.fault());
+    }
+
+    /** The tree of a text, for those who look at its parts; nothing if it is too large or too deep to be read. */
+    public static Optional<Node> tree(ProseSource source) {
+        return Markdown.parse(source).document();
     }
 
     ProseSource source() {

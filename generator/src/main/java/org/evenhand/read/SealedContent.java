@@ -37,7 +37,7 @@ final class SealedContent {
     private static final String DATA_BLOCK = "<script type=\"application/ld+json\">";
 
     private static final String POLICY = "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ";
-    private static final Pattern TAG = Pattern.compile("<([a-zA-Z][^\\s/>]*)([^>]*)>");
+    private static final Pattern TAG = Pattern.compile("<([a-zA-Z][^\\s/<>]*+)([^<>]*+)>?");
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|'[^']*'");
     private static final Pattern HANDLER = Pattern.compile("(?i)(?:^|[\\s/\"])on[a-z]+\\s*=");
     private static final Pattern TARGET = Pattern.compile(
@@ -76,7 +76,8 @@ final class SealedContent {
             boolean orders = element.equals("meta")
                     && names.toLowerCase(Locale.ROOT).contains("http-equiv")
                     && !tag.group().startsWith(POLICY);
-            boolean cannotTell = names.indexOf('"') >= 0 || names.indexOf('\'') >= 0;
+            boolean isOpen = !tag.group().endsWith(">");
+            boolean cannotTell = isOpen || names.indexOf('"') >= 0 || names.indexOf('\'') >= 0;
             if (ACTIVE.contains(element)
                     || orders
                     || cannotTell

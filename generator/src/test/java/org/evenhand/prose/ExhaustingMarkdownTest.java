@@ -8,17 +8,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.evenhand.model.Quota;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Texts made to exhaust whoever reads Markdown: the pathological cases that the authors of CommonMark's reference
- * implementation test (test/pathological_tests.py of cmark, from memory), at a fifth of the largest size that is read, and ten
- * megabytes of single characters.
+ * implementation test (test/pathological_tests.py of cmark, from memory), at the largest size that is read, in paragraphs of
+ * the largest size that is read and in one, and ten megabytes of single characters.
  */
 class ExhaustingMarkdownTest {
 
-    private static final int LARGEST = (int) Quota.PROSE_CHARACTERS.usual() / 5;
+    private static final int LARGEST = (int) Quota.PROSE_CHARACTERS.usual();
     private static final FixedEvidence EVIDENCE = new FixedEvidence("en");
 
     static Stream<String> pumped() {
@@ -71,8 +72,11 @@ class ExhaustingMarkdownTest {
                 "\t",
                 "\n",
                 " \n",
+                "5 W than 6 W ",
+                "x 5 % ",
                 "    ")) {
             all.add(part.repeat(LARGEST / part.length()));
+            all.add((part.repeat((Markdown.LONGEST_PARAGRAPH - 2) / part.length()) + "\n\n").repeat(10));
         }
         StringBuilder backticks = new StringBuilder();
         for (int i = 1; backticks.length() + i < LARGEST; i++) {
@@ -94,7 +98,10 @@ class ExhaustingMarkdownTest {
         return all.stream();
     }
 
-    /** The time is generous: it is there to tell seconds from hours, not fast from slow. */
+    /**
+     * The time is generous: it is there to tell seconds from hours, not fast from slow. Alone on a machine of two cores the
+     * slowest takes some four seconds.
+     */
     @ParameterizedTest(name = "{index}")
     @MethodSource("pumped")
     void everyTextIsRenderedAndVerifiedOrRefused(String text) {
@@ -103,10 +110,33 @@ class ExhaustingMarkdownTest {
             Rendered rendered = Prose.render(source, EVIDENCE, target -> "#", 1);
             MarkdownFuzz.check(rendered.html());
             List<ProseFault> faults = Verification.verify(source, EVIDENCE);
-            if (text.length() > Markdown.LONGEST) {
+            boolean isOne = !text.contains("\n") && text.strip().length() > Markdown.LONGEST_PARAGRAPH;
+            if (isOne || text.length() > Markdown.LONGEST) {
                 assertEquals("size-limit", rendered.faults().get(0).rule());
                 assertEquals("size-limit", faults.get(0).rule());
             }
         });
+    }
+
+    @Test
+    void aParagraphJustShortEnoughIsRead() {
+        String longest = "a".repeat(Markdown.LONGEST_PARAGRAPH);
+        for (String text : List.of(
+                longest, longest + "\n\n" + longest, "> " + longest.substring(2) + "\n>\n> " + longest.substring(2))) {
+            assertEquals(
+                    List.of(),
+                    Prose.render(ProseSource.body("study.md", 1, text), EVIDENCE, t -> "#", 1)
+                            .faults());
+        }
+        // Lines that look like an end and are none.
+        for (String line : List.of("\n    >\n", "\n    > \n", "\n")) {
+            String half = "a".repeat(Markdown.LONGEST_PARAGRAPH / 2);
+            assertEquals(
+                    "size-limit",
+                    Prose.render(ProseSource.body("study.md", 1, half + line + half), EVIDENCE, t -> "#", 1)
+                            .faults()
+                            .get(0)
+                            .rule());
+        }
     }
 }

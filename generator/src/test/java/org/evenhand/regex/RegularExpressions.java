@@ -51,9 +51,6 @@ final class RegularExpressions {
             "UnlinkedCheck.direction",
             "UnlinkedCheck.afterMultiple");
 
-    /** Those that are brought to nothing but pages that the program itself has written, and no input. */
-    private static final Set<String> OF_OWN_PAGES = Set.of("Freezing.SCRIPT", "Relinking.TAG", "SealedContent.TAG");
-
     /** Those that are only ever asked whether they match a text as a whole. */
     private static final Set<String> OF_THE_WHOLE = Set.of(
             "Dialect.COMMA_NUMBER",
@@ -161,9 +158,6 @@ final class RegularExpressions {
         for (Field field : type.getDeclaredFields()) {
             if (Modifier.isStatic(field.getModifiers()) && field.getType() == Pattern.class) {
                 field.setAccessible(true);
-                if (OF_OWN_PAGES.contains(type.getSimpleName() + "." + field.getName())) {
-                    continue;
-                }
                 String named = type.getSimpleName() + "." + field.getName();
                 all.put(named, new Use((Pattern) field.get(null), way(named)));
             }

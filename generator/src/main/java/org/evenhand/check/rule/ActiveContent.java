@@ -13,16 +13,12 @@ import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
-import org.commonmark.parser.IncludeSourceSpans;
-import org.commonmark.parser.Parser;
+import org.evenhand.model.Place;
+import org.evenhand.prose.ProseSource;
+import org.evenhand.prose.ProseText;
 
 /** Finds what a browser would run, or fetch on its own, in a text in Markdown. What stands in code is only shown. */
 final class ActiveContent {
-
-    private static final Parser PARSER = Parser.builder()
-            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-            .maxOpenBlockParsers(100)
-            .build();
 
     private static final Set<String> SCHEMES = Set.of("javascript", "vbscript", "data", "blob", "file");
     private static final Set<String> ELEMENTS =
@@ -47,13 +43,11 @@ final class ActiveContent {
     /** In the order of the text. */
     static List<Part> in(String markdown) {
         List<Part> parts = new ArrayList<>();
-        Node node;
-        try {
-            node = PARSER.parse(markdown);
-        } catch (StackOverflowError e) {
-            // The parser goes down into emphasis and links by recursion; thousands of them are no text.
-            return List.of(new Part("nesting too deep to be read", 0, 0, 1));
+        Optional<Node> tree = ProseText.tree(ProseSource.field(Place.of(""), markdown, ProseSource.Form.BLOCK));
+        if (tree.isEmpty()) {
+            return List.of(new Part("something too large or too deep to be looked through", 0, 0, 1));
         }
+        Node node = tree.get();
         // Down, across, up: without recursion, for a hostile text may be nested deeper than a stack.
         while (node != null) {
             look(node, parts);

@@ -33,8 +33,8 @@ public final class Freezing {
 
     private static final String ASSETS = "assets/";
     private static final int SHORT = 16;
-    private static final Pattern SCRIPT =
-            Pattern.compile("<script\\b(?![^>]*application/ld\\+json)[^>]*>.*?</script>\n?", Pattern.DOTALL);
+    private static final Pattern SCRIPT = Pattern.compile("<script\\b[^<>]*+>");
+    private static final String SCRIPT_END = "</script>";
 
     private final String answer;
     private final Seal named;
@@ -81,7 +81,7 @@ public final class Freezing {
             }
         });
         String page = new String(site.get(answer), StandardCharsets.UTF_8);
-        page = SCRIPT.matcher(page).replaceAll("");
+        page = withoutScripts(page);
         page = Relinking.rewritten(page, answer, this::rewritten);
         // The address by which this version is cited is its own.
         page = page.replaceAll(
@@ -91,6 +91,26 @@ public final class Freezing {
         SortedMap<String, String> digests = new TreeMap<>();
         frozen.forEach((path, bytes) -> digests.put(path, Sha256.of(bytes)));
         frozen.put(named.list(), DigestList.write(digests).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Blocks of linked data stay: browsers do not run them. */
+    private static String withoutScripts(String page) {
+        StringBuilder kept = new StringBuilder(page.length());
+        Matcher script = SCRIPT.matcher(page);
+        int from = 0;
+        while (script.find()) {
+            int end = page.indexOf(SCRIPT_END, script.end());
+            if (end < 0) {
+                break;
+            }
+            end += SCRIPT_END.length();
+            if (!script.group().contains("application/ld+json")) {
+                kept.append(page, from, script.start());
+                from = page.startsWith("\n", end) ? end + 1 : end;
+            }
+            script.region(end, page.length());
+        }
+        return kept.append(page, from, page.length()).toString();
     }
 
     private Optional<String> rewritten(Relinking.Target target) {

@@ -14,7 +14,7 @@ import org.evenhand.page.view.Address;
 /** Finds and rewrites the links of a page that the templates made. */
 final class Relinking {
 
-    private static final Pattern TAG = Pattern.compile("<(a|link|img|source|script|image|use)\\b[^>]*>");
+    private static final Pattern TAG = Pattern.compile("<(a|link|img|source|script|image|use)\\b[^<>]*+>");
     private static final Pattern TARGET = Pattern.compile("(?<=\\s)(href|src)=\"([^\"]*)\"");
     private static final Pattern ELSEWHERE = Pattern.compile("(?:[A-Za-z][A-Za-z0-9+.-]*:|//).*", Pattern.DOTALL);
 
