@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.evenhand.check.rule.ProseRules;
 import org.evenhand.model.Finding;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Outcome;
 import org.evenhand.model.Places;
 import org.evenhand.model.ResultsFolder;
@@ -33,7 +34,7 @@ final class ProseChecks {
     static List<ProseFault> faults(StudyView view) {
         StudyResolver resolver = StudyResolver.of(view.folder(), view.evidence(), view.verdict())
                 .with(view.texts().names());
-        return faults(view.texts().texts(), resolver, Extent.ALL);
+        return faults(view.texts().texts(), resolver, Extent.ALL, view.folder().limits());
     }
 
     /** What is wrong with the texts that belong to no study: the front page, items, instruments and methods. */
@@ -49,9 +50,9 @@ final class ProseChecks {
         List<ProseText> procedures = folder.methods().values().stream()
                 .map(m -> ProseText.read(ProseSource.body(m.places().file().file(), m.procedureLine(), m.procedure())))
                 .toList();
-        List<ProseFault> faults = new ArrayList<>(faults(frontPage, resolver, Extent.ALL));
-        faults.addAll(faults(records, resolver, Extent.LINKS_AND_CLAIMS));
-        faults.addAll(faults(procedures, resolver, Extent.LINKS));
+        List<ProseFault> faults = new ArrayList<>(faults(frontPage, resolver, Extent.ALL, folder.limits()));
+        faults.addAll(faults(records, resolver, Extent.LINKS_AND_CLAIMS, folder.limits()));
+        faults.addAll(faults(procedures, resolver, Extent.LINKS, folder.limits()));
         return faults;
     }
 
@@ -59,8 +60,9 @@ final class ProseChecks {
         return ProseText.read(ProseSource.field(places.of(path), text, ProseSource.Form.BLOCK));
     }
 
-    private static List<ProseFault> faults(List<ProseText> texts, EvidenceResolver resolver, Extent extent) {
-        Verification verification = Verification.of(resolver);
+    private static List<ProseFault> faults(
+            List<ProseText> texts, EvidenceResolver resolver, Extent extent, Limits limits) {
+        Verification verification = Verification.of(resolver, limits);
         return texts.stream()
                 .flatMap(t -> verification.verify(t, extent).stream())
                 .sorted()

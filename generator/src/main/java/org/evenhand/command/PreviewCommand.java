@@ -54,6 +54,9 @@ final class PreviewCommand implements Callable<Integer> {
     @Mixin
     private final Kept kept = new Kept();
 
+    @Mixin
+    private LimitOption limit = new LimitOption();
+
     PreviewCommand(Streams streams) {
         this.streams = streams;
     }
@@ -66,7 +69,8 @@ final class PreviewCommand implements Callable<Integer> {
         if (port < 0 || port > 65_535) {
             throw new UnusableException("there is no port " + port + "; give one from 1024 to 65535, or 0 for any");
         }
-        try (Preview preview = new Preview(folder, templates, Version.named(), port, kept.cache(), this::tell)) {
+        try (Preview preview =
+                new Preview(folder, templates, limit.limits(), Version.named(), port, kept.cache(), this::tell)) {
             Thread atTheEnd = new Thread(preview::close, "evenhand-end");
             Runtime.getRuntime().addShutdownHook(atTheEnd);
             streams.out().println(preview.address());

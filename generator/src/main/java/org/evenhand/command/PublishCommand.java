@@ -114,6 +114,7 @@ final class PublishCommand implements Callable<Integer> {
         Pages.build(checked, folder, used, Version.named(), former, work.cache(), site);
         former.ifPresent(f -> keepFormerFigures(checked, f, site));
         stages.begins("put in place");
+        Unchanged.check(checked.folder(), folder);
         site.finish();
         question.keep(checked, Summary.ofPublication(checked));
         work.tidy();

@@ -23,6 +23,7 @@ import org.evenhand.site.SealWriter;
 import org.evenhand.site.TargetException;
 import org.evenhand.site.Trouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -56,13 +57,16 @@ final class SealCommand implements Callable<Integer> {
             description = "templates that replace those of the program, by name")
     private Optional<Path> templates = Optional.empty();
 
+    @Mixin
+    private LimitOption limit = new LimitOption();
+
     SealCommand(Streams streams) {
         this.streams = streams;
     }
 
     @Override
     public Integer call() {
-        CheckedFolder checked = FolderChecker.check(folder);
+        CheckedFolder checked = FolderChecker.check(folder, Optional.empty(), limit.limits());
         if (checked.isUnusable()) {
             throw new UnusableException("nothing can be sealed: the publication itself cannot be read");
         }
@@ -122,6 +126,7 @@ final class SealCommand implements Callable<Integer> {
         int version = of.evidence().study().version();
         Templates used = templates.map(Templates::overriddenBy).orElseGet(Templates::bundled);
         SortedMap<String, byte[]> files = Freezing.of(of, checked, folder, used, Version.named());
+        Unchanged.check(checked.folder(), folder);
         SealWriter.write(folder, study, version, files);
         Seal named = new Seal(study, version, "", new java.util.TreeMap<>(), java.util.List.of());
         streams.out().println(folder.resolve(Seals.FOLDER).resolve(named.list()));

@@ -14,6 +14,7 @@ public enum Quota {
     FILE_SECONDS("file-seconds", 600, "seconds spent on reading one file"),
     FOLDER_ENTRIES("folder-entries", 100_000, "entries of one folder"),
     STUDY_RUNS("study-runs", 20_000, "run files of one study"),
+    STUDY_FILES("study-files", 50_000, "files of one study: runs, logs and pictures"),
     LOG_BYTES("log-bytes", 8L << 30, "bytes of a log, once it is decompressed"),
     LOG_ROWS("log-rows", 500_000_000, "samples of a log"),
     LOG_COLUMNS("log-columns", 1000, "columns of a log"),

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param brokenRuns the runs of those that could be read themselves, so that their logs are looked at all the same
  * @param seals sealed versions of answers by study, the oldest first; the study itself may be gone
  * @param findings what was wrong with the files, sorted
+ * @param digests of the structured files as they were read, by path: SHA-256, 64 hexadecimal digits
  * @param limits within which it was read, and within which what belongs to it is read later
  */
 public record ResultsFolder(
@@ -31,6 +32,7 @@ public record ResultsFolder(
         List<Run> brokenRuns,
         SortedMap<String, List<Seal>> seals,
         List<Finding> findings,
+        SortedMap<String, String> digests,
         Limits limits) {
 
     public ResultsFolder {
@@ -42,6 +44,7 @@ public record ResultsFolder(
         brokenRuns = List.copyOf(brokenRuns);
         seals = Collections.unmodifiableSortedMap(seals);
         findings = List.copyOf(findings);
+        digests = Collections.unmodifiableSortedMap(digests);
     }
 
     /** The sealed versions of a study's answer, the oldest first. */
@@ -56,6 +59,6 @@ public record ResultsFolder(
                 .distinct()
                 .toList();
         return new ResultsFolder(
-                publication, items, instruments, methods, studies, broken, brokenRuns, seals, all, limits);
+                publication, items, instruments, methods, studies, broken, brokenRuns, seals, all, digests, limits);
     }
 }

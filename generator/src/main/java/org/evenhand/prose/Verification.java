@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.evenhand.model.Limits;
+import org.evenhand.model.Quota;
 import org.evenhand.prose.EvidenceResolver.Found;
 import org.evenhand.prose.EvidenceResolver.Missing;
 import org.evenhand.prose.EvidenceResolver.Resolution;
@@ -19,8 +21,11 @@ public final class Verification {
     private final Context context;
     private final Map<String, Resolution> resolved = new HashMap<>();
 
-    private Verification(EvidenceResolver resolver) {
+    private final Limits limits;
+
+    private Verification(EvidenceResolver resolver, Limits limits) {
         this.resolver = resolver;
+        this.limits = limits;
         this.context = new Context(resolver);
     }
 
@@ -30,7 +35,12 @@ public final class Verification {
      * @param resolver finds the figures that they are bound to; also tells their language
      */
     public static Verification of(EvidenceResolver resolver) {
-        return new Verification(resolver);
+        return of(resolver, Limits.DEFAULT);
+    }
+
+    /** The same, where a text may take only so much time. */
+    public static Verification of(EvidenceResolver resolver, Limits limits) {
+        return new Verification(resolver, limits);
     }
 
     /** What of a text is verified. */
@@ -56,7 +66,12 @@ public final class Verification {
     public List<ProseFault> verify(ProseText text, Extent extent) {
         List<ProseFault> faults = new ArrayList<>();
         text.fault().ifPresent(faults::add);
+        Limits.Timing timing = limits.begin();
         for (Passage read : text.passages()) {
+            if (timing.isOver()) {
+                faults.add(tooSlow(text.source()));
+                break;
+            }
             Passage passage = bound(read, text.source(), faults);
             for (Range range : Sentences.of(passage, context.words())) {
                 Sentence sentence = Sentence.of(text.source(), passage, range, context);
@@ -70,6 +85,15 @@ public final class Verification {
             }
         }
         return faults.stream().sorted().distinct().toList();
+    }
+
+    private ProseFault tooSlow(ProseSource source) {
+        Quota quota = Quota.FILE_SECONDS;
+        return ProseFault.of(
+                Rules.SIZE_LIMIT,
+                source.place(0, 1),
+                "verifying the text has taken too long; " + limits.of(quota) + " " + quota.what() + " are read",
+                "divide it, " + quota.raising());
     }
 
     private Passage bound(Passage passage, ProseSource source, List<ProseFault> faults) {

@@ -13,8 +13,9 @@ import org.evenhand.model.Quota;
  * @param fields of the file, or of its front matter
  * @param body what stands behind the front matter; empty for other files
  * @param bodyLine on which the body begins, from 1
+ * @param sha256 of the bytes that were read
  */
-record Document(String file, Fields fields, String body, int bodyLine) {
+record Document(String file, Fields fields, String body, int bodyLine, String sha256) {
 
     private static final String FENCE = "---";
 
@@ -33,7 +34,8 @@ record Document(String file, Fields fields, String body, int bodyLine) {
             Path root, String file, Shape shape, TogetherCheck together, Limits limits, Faults faults) {
         int before = faults.count();
         try {
-            String text = SourceText.read(root, file, limits);
+            SourceText.Whole whole = SourceText.read(root, file, limits);
+            String text = whole.text();
             SourceText.reportDeceptive(file, text, faults);
             SourceText.reportNested(file, text, limits, faults);
             SourceText.checkNumbers(file, text, limits);
@@ -62,7 +64,8 @@ record Document(String file, Fields fields, String body, int bodyLine) {
                 together.check(new Fields((Node.Mapping) tree), faults);
             }
             return faults.count() == before
-                    ? Optional.of(new Document(file, new Fields((Node.Mapping) tree), split.body, split.bodyLine))
+                    ? Optional.of(new Document(
+                            file, new Fields((Node.Mapping) tree), split.body, split.bodyLine, whole.sha256()))
                     : Optional.empty();
         } catch (UnreadableException e) {
             e.reportTo(faults);

@@ -32,6 +32,7 @@ public final class FolderReader {
 
     private final Limits limits;
     private final Faults faults = new Faults();
+    private final SortedMap<String, String> digests = new TreeMap<>();
     private FolderPaths paths;
 
     private FolderReader(Limits limits) {
@@ -107,6 +108,7 @@ public final class FolderReader {
                 brokenRuns,
                 Seals.of(root.resolve(Seals.FOLDER)),
                 sorted(),
+                digests,
                 limits);
     }
 
@@ -122,6 +124,7 @@ public final class FolderReader {
                 List.of(),
                 new TreeMap<>(),
                 sorted(),
+                digests,
                 limits);
     }
 
@@ -159,6 +162,7 @@ public final class FolderReader {
         int before = faults.count();
         Optional<Document> document = Document.read(paths.root(), file, shape, together, limits, faults);
         document.ifPresent(this::checkPictures);
+        document.ifPresent(d -> digests.put(file, d.sha256()));
         return document.filter(d -> faults.count() == before);
     }
 
@@ -267,12 +271,30 @@ public final class FolderReader {
                 continue;
             }
             Study study = new RunLinker(known, paths, limits, faults).bind(document.get(), runs);
+            refuseTooMany(study);
             result.put(id, study);
             if (hasFault(before)) {
                 broken.add(id);
             }
         }
         return result;
+    }
+
+    /** Run files alone are counted before they are read; here all that belongs to a study. */
+    private void refuseTooMany(Study study) {
+        long logs = study.runs().stream().filter(r -> r.log().isPresent()).count();
+        long pictures = study.pictures().size()
+                + study.runs().stream().mapToLong(r -> r.pictures().size()).sum();
+        long files = 1 + study.runs().size() + logs + pictures;
+        if (files > limits.of(Quota.STUDY_FILES)) {
+            UnreadableException.tooMuch(
+                            study.places().file(),
+                            "the study has " + files + " files",
+                            limits,
+                            Quota.STUDY_FILES,
+                            "divide it into several")
+                    .reportTo(faults);
+        }
     }
 
     private boolean hasFault(int since) {

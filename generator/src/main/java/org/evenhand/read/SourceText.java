@@ -19,8 +19,16 @@ final class SourceText {
 
     private SourceText() {}
 
+    /**
+     * A file as it was read.
+     *
+     * @param text with LF between lines
+     * @param sha256 of its bytes
+     */
+    record Whole(String text, String sha256) {}
+
     /** @throws UnreadableException if there is no file, it is too large, or it is not text in UTF-8 */
-    static String read(Path root, String file, Limits limits) throws UnreadableException {
+    static Whole read(Path root, String file, Limits limits) throws UnreadableException {
         byte[] bytes;
         try {
             Path path = root.resolve(file);
@@ -45,7 +53,7 @@ final class SourceText {
                     "the file cannot be read",
                     "check that it is a file and that you may read it");
         }
-        return decode(file, bytes);
+        return new Whole(decode(file, bytes), Sha256.of(bytes));
     }
 
     /** Never more than one byte beyond the limit, whatever size the file claims to have. */

@@ -174,11 +174,42 @@ public final class SiteWriter implements PageSink, AutoCloseable {
         Manifest manifest = new Manifest(new TreeMap<>(digests));
         disk.write(prepared.resolve(Manifest.FILE), manifest.bytes());
         if (disk.exists(target)) {
+            refuseAltered();
             keepStrangers();
         }
         workshop.exchange(manifest);
         rememberCopies();
         return manifest;
+    }
+
+    /**
+     * What somebody wrote into our pages would be gone with them. Copies of the folder's own files are left out: they are
+     * large, and what they should hold stands in the folder.
+     */
+    private void refuseAltered() throws TargetException, IOException {
+        if (!disk.exists(target.resolve(Manifest.FILE))) {
+            return;
+        }
+        List<String> altered = Manifest.of(target).digests().entrySet().parallelStream()
+                .filter(e -> !copies.contains(e.getKey()) && isAltered(target.resolve(e.getKey()), e.getValue()))
+                .map(Map.Entry::getKey)
+                .toList();
+        if (!altered.isEmpty()) {
+            throw new TargetException("these files of " + target.getFileName()
+                    + " were altered since they were published, and are not replaced: "
+                    + altered.stream().limit(5).collect(Collectors.joining(", "))
+                    + (altered.size() > 5 ? " and " + (altered.size() - 5) + " more" : "")
+                    + "; keep elsewhere what you need of them, delete them, and publish again");
+        }
+    }
+
+    private static boolean isAltered(Path file, String sha256) {
+        try {
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    && !Sha256.of(file).equals(sha256);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void keepStrangers() throws TargetException, IOException {

@@ -29,6 +29,15 @@ class LimitOptionTest {
                 .says("size-limit");
     }
 
+    @Test
+    void sealingHoldsLimitsToo() {
+        Given.soundFolderIn(folder);
+        String study = new java.io.File(folder.toFile(), "studies").list()[0];
+        Called.with("seal", study, "--in", folder.toString(), "--limit", "log-columns=1")
+                .ended(1)
+                .says("size-limit");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"file-byts=5", "file-bytes=0", "file-bytes=-3", "file-bytes=many", "file-bytes"})
     void aLimitThatIsNoneIsToldOf(String written) {

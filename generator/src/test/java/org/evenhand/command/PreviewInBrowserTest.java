@@ -12,6 +12,7 @@ import org.evenhand.browser.NeedsChromium;
 import org.evenhand.browser.Tab;
 import org.evenhand.cache.Cache;
 import org.evenhand.command.preview.Preview;
+import org.evenhand.model.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +32,8 @@ class PreviewInBrowserTest {
         Cache cache = Cache.in(
                 Path.of("target", "preview-cache"), ProcessHandle.current().toString());
         try (Tab tab = Chromium.shared().tab()) {
-            try (Preview preview = new Preview(given.root(), Optional.empty(), "x", 0, cache, renewal -> {})) {
+            try (Preview preview =
+                    new Preview(given.root(), Optional.empty(), Limits.DEFAULT, "x", 0, cache, renewal -> {})) {
                 look(preview, given, tab);
             }
             tab.await("document.getElementById('evenhand-preview-end')");

@@ -18,6 +18,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.evenhand.cache.Cache;
 import org.evenhand.command.preview.Preview;
+import org.evenhand.model.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,7 +52,8 @@ class PreviewSoakTest {
         int threads = 0;
         Cache cache = Cache.in(
                 Path.of("target", "preview-cache"), ProcessHandle.current().toString());
-        try (Preview preview = new Preview(given.root(), Optional.empty(), "x", 0, cache, renewal -> {})) {
+        try (Preview preview =
+                new Preview(given.root(), Optional.empty(), Limits.DEFAULT, "x", 0, cache, renewal -> {})) {
             preview.begin();
             Browsing browser = new Browsing(preview.address());
             String page = browser.get(question).body();

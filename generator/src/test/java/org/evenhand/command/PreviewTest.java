@@ -22,6 +22,7 @@ import org.evenhand.cache.Cache;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.command.preview.Preview;
 import org.evenhand.command.preview.Renewal;
+import org.evenhand.model.Limits;
 import org.evenhand.page.Pages;
 import org.evenhand.page.Templates;
 import org.evenhand.page.overview.Headers;
@@ -47,7 +48,8 @@ class PreviewTest {
     @BeforeEach
     void begin() throws IOException {
         given = Given.soundFolderIn(root.resolve("results"));
-        preview = new Preview(given.root(), Optional.empty(), "x", 0, Cache.none(), PreviewTest::ignore);
+        preview =
+                new Preview(given.root(), Optional.empty(), Limits.DEFAULT, "x", 0, Cache.none(), PreviewTest::ignore);
         browser = new Browsing(preview.address());
     }
 

@@ -115,6 +115,7 @@ class MeasurementsTest {
                 List.of(),
                 new TreeMap<>(),
                 List.of(),
+                new TreeMap<>(),
                 org.evenhand.model.Limits.DEFAULT);
     }
 

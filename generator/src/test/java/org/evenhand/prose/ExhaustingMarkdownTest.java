@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,5 +140,19 @@ class ExhaustingMarkdownTest {
                             .get(0)
                             .rule());
         }
+    }
+
+    @Test
+    void aTextThatTakesTooLongIsGivenUp() {
+        // A clock that is a second later whenever it is looked at.
+        AtomicLong seconds = new AtomicLong();
+        Limits limits = Limits.DEFAULT.timedBy(() -> seconds.getAndIncrement() * 1_000_000_000L);
+        ProseText text = ProseText.read(ProseSource.body("study.md", 1, "One.\n\n".repeat(20)));
+        List<ProseFault> faults =
+                Verification.of(EVIDENCE, limits.with(Quota.FILE_SECONDS, 5)).verify(text, Verification.Extent.ALL);
+        assertEquals("size-limit", faults.get(0).rule());
+        assertEquals(
+                List.of(),
+                Verification.of(EVIDENCE, limits.with(Quota.FILE_SECONDS, 50)).verify(text, Verification.Extent.ALL));
     }
 }

@@ -104,6 +104,8 @@ class ReadingLimitsTest {
         // Six runs are the most that any folder of this one holds.
         assertHolds(Quota.FOLDER_ENTRIES, 6);
         assertHolds(Quota.STUDY_RUNS, 6);
+        // With the study itself; its runs have neither logs nor pictures.
+        assertHolds(Quota.STUDY_FILES, 7);
     }
 
     @Test

@@ -109,6 +109,23 @@ class SiteWriterTest {
     }
 
     @Test
+    void aPageThatSomebodyAlteredIsNotReplacedWithoutAWord() throws Exception {
+        String page = Manifest.of(target).digests().keySet().stream()
+                .filter(path -> path.endsWith(".html"))
+                .findFirst()
+                .orElseThrow();
+        byte[] published = Files.readAllBytes(target.resolve(page));
+        Files.writeString(target.resolve(page), "a note by hand");
+        assertTrue(refusal().contains("altered since they were published, and are not replaced: " + page));
+        assertEquals("a note by hand", Files.readString(target.resolve(page)));
+        // The near misses: as it was published, and gone.
+        Files.write(target.resolve(page), published);
+        Sites.publish(target, source, 1, 5, new LocalDisk());
+        Files.delete(target.resolve(page));
+        Sites.publish(target, source, 1, 5, new LocalDisk());
+    }
+
+    @Test
     void aFileThatChangesBetweenReadingAndCopyingStopsThePublication() throws Exception {
         SortedMap<String, String> before = Sites.contents(target);
         try (SiteWriter site = SiteWriter.begin(target, source)) {

@@ -21,6 +21,7 @@ import org.evenhand.page.Templates;
 public final class Preview implements AutoCloseable {
 
     private final Path folder;
+    private final Limits limits;
     private final Supplier<Templates> templates;
     private final String generator;
     private final Cache cache;
@@ -37,6 +38,7 @@ public final class Preview implements AutoCloseable {
      *
      * @param folder the results folder
      * @param overrides a folder of templates that replace those of the program
+     * @param limits within which the folder is read
      * @param generator name and version of the program, as pages print it
      * @param port to listen on; 0 for any that is free
      * @param cache what is known of logs and charts that have not changed
@@ -44,9 +46,16 @@ public final class Preview implements AutoCloseable {
      * @throws IOException if the port is not to be had
      */
     public Preview(
-            Path folder, Optional<Path> overrides, String generator, int port, Cache cache, Consumer<Renewal> told)
+            Path folder,
+            Optional<Path> overrides,
+            Limits limits,
+            String generator,
+            int port,
+            Cache cache,
+            Consumer<Renewal> told)
             throws IOException {
         this.folder = folder;
+        this.limits = limits;
         // Templates that somebody may be writing are read anew each time.
         Templates bundled = Templates.bundled();
         this.templates = () -> overrides.map(Templates::overriddenBy).orElse(bundled);
@@ -109,7 +118,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private Edition read(Edition former) {
-        CheckedFolder checked = FolderChecker.check(folder, Optional.empty(), Limits.DEFAULT, cache, Progress.NONE);
+        CheckedFolder checked = FolderChecker.check(folder, Optional.empty(), limits, cache, Progress.NONE);
         if (checked.isUnusable()) {
             return new Edition(nextId(), Optional.of(checked), former.site(), former.siteAt(), Optional.empty());
         }
