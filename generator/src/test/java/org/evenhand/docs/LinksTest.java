@@ -42,6 +42,7 @@ class LinksTest {
                 "docs/tour-forum-helper.md",
                 "docs/tour-laboratory.md",
                 "docs/contributing-results.md",
+                "docs/security.md",
                 "docs/CHANGELOG.md"
             })
     void everyLinkLeadsSomewhere(String file) {
