@@ -43,6 +43,7 @@ class LinksTest {
                 "docs/tour-laboratory.md",
                 "docs/contributing-results.md",
                 "docs/security.md",
+                "docs/licences.md",
                 "docs/CHANGELOG.md"
             })
     void everyLinkLeadsSomewhere(String file) {
