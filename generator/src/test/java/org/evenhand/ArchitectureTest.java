@@ -35,6 +35,7 @@ class ArchitectureTest {
     private static final List<String> ORDER = List.of(
             "quantity",
             "model",
+            "words",
             "read",
             "log",
             "statistics",

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.model.Publication;
+import org.evenhand.words.Words;
 
 /**
  * What every builder of pages needs.
@@ -16,6 +17,7 @@ import org.evenhand.model.Publication;
  * @param prose renders Markdown
  * @param drawings draws charts
  * @param pictures shows pictures of the results folder
+ * @param words in the language of the publication
  */
 public record PageContext(
         CheckedFolder checked,
@@ -25,7 +27,8 @@ public record PageContext(
         Frames frames,
         Prose prose,
         Drawings drawings,
-        PagePictures pictures) {
+        PagePictures pictures,
+        Words words) {
 
     /**
      * Who publishes.
@@ -38,6 +41,6 @@ public record PageContext(
 
     /** Fills a template, as the bytes of a page. */
     public byte[] render(String template, Record view) {
-        return templates.render(template, view).getBytes(StandardCharsets.UTF_8);
+        return templates.render(template, view, words).getBytes(StandardCharsets.UTF_8);
     }
 }

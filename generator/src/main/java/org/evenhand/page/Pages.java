@@ -29,6 +29,7 @@ import org.evenhand.page.record.ItemPages;
 import org.evenhand.page.record.MethodPages;
 import org.evenhand.page.record.RunPages;
 import org.evenhand.page.view.Address;
+import org.evenhand.words.Words;
 
 /** Builds all pages and data files of a site. */
 public final class Pages {
@@ -78,7 +79,8 @@ public final class Pages {
                 new Frames(publication, generator),
                 new FolderProse(checked, pictures),
                 new Drawings(cache),
-                pictures);
+                pictures,
+                Words.in(publication.language()));
         Directory directory = new Directory(context);
         History history = History.of(checked);
         Made made = new Made(sink);

@@ -17,15 +17,19 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import org.evenhand.words.Words;
 
 /**
  * The page templates and the files they refer to, from the program or from a folder that overrides some of them.
  *
- * <p>A template sees data only: it can make no object, call no method and reach no file outside its folder. Text is
+ * <p>A template sees data, and the two functions of {@link TemplateWords}: it can make no object, call no other method and
+ * reach no file outside its folder. Text is
  * escaped for HTML unless it is {@link org.evenhand.page.view.Markup}. Safe for use by many threads at once.
  */
 public final class Templates {
@@ -79,15 +83,18 @@ public final class Templates {
      *
      * @param name without its ending, such as {@code answer}
      * @param view the record that the template was written for; its components are the template's variables
+     * @param words that {@code say} and {@code day} take theirs from
      * @return HTML with line feeds
      * @throws IllegalStateException if the template is missing or faulty, or asks for what the view does not hold; the
      *     message names template, line and column
      */
-    public String render(String name, Record view) {
+    public String render(String name, Record view, Words words) {
         StringWriter page = new StringWriter(1 << 14);
         try {
             Template template = configuration.getTemplate(name + ".ftlh");
-            template.process(ViewMap.of(view), page);
+            Map<String, Object> seen = new HashMap<>(TemplateWords.in(words));
+            seen.putAll(ViewMap.of(view));
+            template.process(seen, page);
         } catch (IOException | TemplateException cause) {
             throw new IllegalStateException("template " + name + ": " + cause.getMessage(), cause);
         }

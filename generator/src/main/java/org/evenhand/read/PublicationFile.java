@@ -11,7 +11,8 @@ final class PublicationFile {
             .required("publisher", Scalars.TEXT, "the person, club or laboratory that publishes")
             .required("base-url", Scalars.WEB_ADDRESS, "the address at which the site will stand, ending in /")
             .required("licence", Scalars.TEXT, "an SPDX identifier such as CC-BY-4.0")
-            .optional("language", Scalars.choice("en"), "the language of the prose; en if absent")
+            .optional(
+                    "language", Scalars.choice("en", "de"), "the language of the prose and of the pages; en if absent")
             .optional("invented", Scalars.TRUTH, "true if the data are made up; every page then says so")
             .optional("contact", Scalars.TEXT, "how to report an error")
             .optional("about", Scalars.TEXT, "a few words for the front page, in Markdown")

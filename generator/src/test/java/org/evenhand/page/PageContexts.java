@@ -2,6 +2,7 @@ package org.evenhand.page;
 
 import java.nio.file.Path;
 import org.evenhand.check.CheckedFolder;
+import org.evenhand.words.Words;
 
 /** The surroundings in which pages are built, for tests of what stands on them. */
 public final class PageContexts {
@@ -19,6 +20,7 @@ public final class PageContexts {
                 new Frames(checked.folder().publication().orElseThrow(), generator),
                 new FolderProse(checked, pictures),
                 new Drawings(org.evenhand.cache.Cache.none()),
-                pictures);
+                pictures,
+                Words.in(checked.folder().publication().orElseThrow().language()));
     }
 }

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.evenhand.page.view.Address;
+import org.evenhand.words.Words;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -35,7 +36,7 @@ class PagesTest {
         Path look = Path.of("target", "look");
         for (var each : ExampleViews.all().entrySet()) {
             String html =
-                    templates.render(each.getValue().template(), each.getValue().view());
+                    templates.render(each.getValue().template(), each.getValue().view(), Words.english());
             write(look.resolve(each.getKey()), html.getBytes(java.nio.charset.StandardCharsets.UTF_8));
             PAGES.put(each.getKey(), Jsoup.parse(html));
         }

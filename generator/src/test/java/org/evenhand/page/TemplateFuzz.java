@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
+import org.evenhand.words.Words;
 
 /** Any text as templates see it: it comes out as text, in an element and in an attribute. */
 public final class TemplateFuzz {
@@ -19,7 +20,7 @@ public final class TemplateFuzz {
 
     public static void fuzzerTestOneInput(byte[] data) {
         String text = new String(data, StandardCharsets.UTF_8);
-        String page = TEMPLATES.render("own", Link.plain(text));
+        String page = TEMPLATES.render("own", Link.plain(text), Words.english());
         String escaped = Markup.text(text).html();
         if (!page.equals(BEFORE + escaped + BETWEEN + escaped + AFTER)) {
             throw new IllegalStateException("not the text alone: " + page);

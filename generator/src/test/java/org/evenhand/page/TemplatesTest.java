@@ -21,6 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class TemplatesTest {
 
     private String own(String template) throws IOException {
         Files.writeString(folder.resolve("own.ftlh"), template);
-        return Templates.overriddenBy(folder).render("own", HOSTILE);
+        return Templates.overriddenBy(folder).render("own", HOSTILE, Words.english());
     }
 
     @Test
@@ -42,8 +43,10 @@ class TemplatesTest {
         assertEquals("<p>no</p>\n", own("<#import \"words.ftlh\" as w><p>${within?then('yes', 'no')}</p>\n"));
         Files.writeString(folder.resolve("caveats.ftlh"), "<p>${frame.title}</p>");
         Templates templates = Templates.overriddenBy(folder);
-        assertEquals("<p>Caveats</p>", templates.render("caveats", ExampleViews.caveats()));
-        assertTrue(templates.render("changes", ExampleViews.changes()).startsWith("<!DOCTYPE html>"));
+        assertEquals("<p>Caveats</p>", templates.render("caveats", ExampleViews.caveats(), Words.english()));
+        assertTrue(templates
+                .render("changes", ExampleViews.changes(), Words.english())
+                .startsWith("<!DOCTYPE html>"));
     }
 
     @Test
@@ -83,7 +86,8 @@ class TemplatesTest {
     @Test
     void aMissingTemplateIsNamed() {
         assertTrue(assertThrows(
-                        IllegalStateException.class, () -> Templates.bundled().render("nowhere", HOSTILE))
+                        IllegalStateException.class,
+                        () -> Templates.bundled().render("nowhere", HOSTILE, Words.english()))
                 .getMessage()
                 .contains("nowhere.ftlh"));
         assertThrows(IllegalArgumentException.class, () -> Templates.bundled().asset("../pom.xml"));
@@ -91,13 +95,13 @@ class TemplatesTest {
 
     @Test
     void aPageIsTheSameInEveryLocaleAndTimeZone() {
-        String before = Templates.bundled().render("answer", ExampleAnswer.answer());
+        String before = Templates.bundled().render("answer", ExampleAnswer.answer(), Words.english());
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("tr-TR"));
             TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
-            assertEquals(before, Templates.bundled().render("answer", ExampleAnswer.answer()));
+            assertEquals(before, Templates.bundled().render("answer", ExampleAnswer.answer(), Words.english()));
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
