@@ -8,6 +8,7 @@ import org.evenhand.page.view.Frame;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
 import org.evenhand.page.view.Unfolding;
+import org.evenhand.words.Words;
 
 /** Puts around each page what all pages of a publication share. */
 public final class Frames {
@@ -17,11 +18,13 @@ public final class Frames {
 
     private final Publication publication;
     private final String generator;
+    private final Words words;
 
     /** @param generator name and version of the program */
     public Frames(Publication publication, String generator) {
         this.publication = publication;
         this.generator = generator;
+        this.words = Words.in(publication.language());
     }
 
     /**
@@ -75,9 +78,9 @@ public final class Frames {
         return spdx.matches("[A-Za-z0-9][A-Za-z0-9.+-]*") ? "https://spdx.org/licenses/" + spdx + ".html" : "";
     }
 
-    private static List<Link> above(Link... trail) {
+    private List<Link> above(Link... trail) {
         List<Link> all = new java.util.ArrayList<>();
-        all.add(Link.to("Questions", Address.INDEX));
+        all.add(Link.to(words.say("page.questions"), Address.INDEX));
         all.addAll(List.of(trail));
         return all;
     }

@@ -69,7 +69,9 @@ final class AnswerViews {
                 figures ? Panels.of(answer) : new Comparability(List.of(), List.of(), List.of()),
                 budgets,
                 conditions,
-                hazards(answer).stream().map(Hazards::caution).toList(),
+                hazards(answer).stream()
+                        .map(hazard -> Hazards.caution(hazard, answer.context().words()))
+                        .toList(),
                 MethodNotes.of(answer),
                 answer.context().prose().flow(study.answer(), answer.page(), Optional.of(answer.checked())),
                 String.join(", ", study.authors()),

@@ -101,7 +101,10 @@ final class Panels {
         return Optional.ofNullable(run.run().instruments().get(source))
                 .map(answer.folder().instruments()::get)
                 .map(i -> i.name().orElse(i.id())
-                        + i.boundary().map(b -> ", " + Names.boundary(b)).orElse(""));
+                        + i.boundary()
+                                .map(b -> ", "
+                                        + Names.boundary(b, answer.context().words()))
+                                .orElse(""));
     }
 
     private static void add(

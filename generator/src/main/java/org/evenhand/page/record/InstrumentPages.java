@@ -21,6 +21,7 @@ import org.evenhand.page.view.Markup;
 import org.evenhand.page.words.Names;
 import org.evenhand.quantity.Accuracy;
 import org.evenhand.quantity.Figures;
+import org.evenhand.words.Words;
 
 /** The page of an instrument. */
 public final class InstrumentPages {
@@ -28,21 +29,22 @@ public final class InstrumentPages {
     private InstrumentPages() {}
 
     public static void build(Instrument instrument, PageContext context, Directory directory, PageSink sink) {
+        Words words = context.words();
         String path = Address.instrument(instrument.id());
-        RawFile raw = RawFile.behind(path, instrument.places().file().file(), "Instrument, raw");
+        RawFile raw = RawFile.behind(path, instrument.places().file().file(), words.say("record.instrument-raw"));
         InstrumentPage page = new InstrumentPage(
                 context.frames()
                         .of(
                                 path,
                                 Names.instrument(instrument),
-                                Names.instrument(instrument) + ": reads " + instrument.reads() + "."),
-                new HeadBlock("Instrument", instrument.id(), "", "", head(instrument)),
+                                words.say("record.instrument-about", Names.instrument(instrument), instrument.reads())),
+                new HeadBlock(words.say("page.instrument"), instrument.id(), "", "", head(instrument, words)),
                 Names.instrument(instrument),
                 instrument
                         .notes()
                         .map(notes -> context.prose().flow(notes, path, Optional.empty()))
                         .orElse(Markup.NONE),
-                properties(instrument),
+                properties(instrument, words),
                 FindingViews.of(path, directory.findingsIn(raw.file())).all(),
                 directory.studiesWithRun(run -> run.instruments().containsValue(instrument.id())).stream()
                         .map(directory::listed)
@@ -57,12 +59,14 @@ public final class InstrumentPages {
         return Link.to(Names.instrument(instrument), Address.instrument(instrument.id()));
     }
 
-    private static List<Entry> head(Instrument instrument) {
+    private static List<Entry> head(Instrument instrument, Words words) {
         List<Entry> head = new ArrayList<>();
-        head.add(Entry.of("Reads", instrument.reads()));
+        head.add(Entry.of(words.say("record.reads"), instrument.reads()));
         head.add(Entry.of(
-                "Calibrated", instrument.calibrated().map(Object::toString).orElse("not recorded")));
-        validUntil(instrument).ifPresent(until -> head.add(Entry.of("Valid until", until.toString())));
+                words.say("record.calibrated"),
+                instrument.calibrated().map(words::day).orElse(words.say("record.not-recorded"))));
+        validUntil(instrument)
+                .ifPresent(until -> head.add(Entry.of(words.say("record.valid-until"), words.day(until))));
         return head;
     }
 
@@ -72,36 +76,42 @@ public final class InstrumentPages {
                 .flatMap(on -> instrument.calibrationValid().map(on::plus));
     }
 
-    private static List<Entry> properties(Instrument instrument) {
+    private static List<Entry> properties(Instrument instrument, Words words) {
         List<Entry> properties = new ArrayList<>();
         instrument
                 .boundary()
-                .ifPresent(boundary -> properties.add(Entry.of("Where it measures", Names.boundary(boundary))));
+                .ifPresent(boundary ->
+                        properties.add(Entry.of(words.say("record.where"), Names.boundary(boundary, words))));
         instrument
                 .resolution()
                 .ifPresent(resolution -> properties.add(new Entry(
-                        "Resolution",
+                        words.say("record.resolution"),
                         List.of(Link.plain(Names.quantity(resolution))),
-                        "The smallest change that shows.")));
+                        words.say("record.smallest"))));
         instrument
                 .accuracy()
                 .ifPresent(accuracy -> properties.add(new Entry(
-                        "Accuracy",
-                        List.of(Link.plain(accuracy(accuracy))),
-                        "Limits of error stated by its maker, taken as rectangular: divided by √3 for the standard"
-                                + " uncertainty.")));
+                        words.say("record.accuracy"),
+                        List.of(Link.plain(accuracy(accuracy, words))),
+                        words.say("record.accuracy-about"))));
         if (instrument.accuracy().isEmpty()) {
-            properties.add(Entry.of("Accuracy", "not stated"));
+            properties.add(Entry.of(words.say("record.accuracy"), words.say("record.not-stated")));
         }
-        instrument.weighting().ifPresent(weighting -> properties.add(Entry.of("Frequency weighting", weighting)));
+        instrument
+                .weighting()
+                .ifPresent(weighting -> properties.add(Entry.of(words.say("record.weighting"), weighting)));
         return properties;
     }
 
-    private static String accuracy(Accuracy accuracy) {
+    private static String accuracy(Accuracy accuracy, Words words) {
         String share = accuracy.ofReading().signum() == 0
                 ? ""
-                : accuracy.ofReading().movePointRight(2).stripTrailingZeros().toPlainString() + Figures.NO_BREAK_SPACE
-                        + "% of reading";
+                : words.say(
+                        "record.of-reading",
+                        accuracy.ofReading()
+                                        .movePointRight(2)
+                                        .stripTrailingZeros()
+                                        .toPlainString() + Figures.NO_BREAK_SPACE + "%");
         String fixed = accuracy.fixed().map(Names::quantity).orElse("");
         return share.isEmpty() || fixed.isEmpty() ? share + fixed : share + " + " + fixed;
     }

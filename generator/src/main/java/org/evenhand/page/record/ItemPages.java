@@ -21,8 +21,8 @@ import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.ItemPage;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Markup;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
+import org.evenhand.words.Words;
 
 /** The page of a test item. */
 public final class ItemPages {
@@ -30,12 +30,13 @@ public final class ItemPages {
     private ItemPages() {}
 
     public static void build(Item item, PageContext context, Directory directory, PageSink sink) {
+        Words words = context.words();
         String path = Address.item(item.id());
-        RawFile raw = RawFile.behind(path, item.places().file().file(), "Test item, raw");
+        RawFile raw = RawFile.behind(path, item.places().file().file(), words.say("record.item-raw"));
         SortedMap<String, List<MeasuredRun>> runs = directory.runsByStudy(run -> isOf(run, item));
         ItemPage page = new ItemPage(
-                context.frames().of(path, item.name(), item.name() + ", " + item.kind() + ": what was tested of it."),
-                new HeadBlock("Test item", item.id(), "", "", head(item)),
+                context.frames().of(path, item.name(), words.say("record.item-about", item.name(), item.kind())),
+                new HeadBlock(words.say("record.item"), item.id(), "", "", head(item, words)),
                 item.name(),
                 item.notes()
                         .map(notes -> context.prose().flow(notes, path, Optional.empty()))
@@ -44,7 +45,7 @@ public final class ItemPages {
                         .entrySet().stream()
                                 .map(limit -> Entry.of(Names.label(limit.getKey()), Names.quantity(limit.getValue())))
                                 .toList(),
-                specimens(item, runs),
+                specimens(item, runs, words),
                 directory.studiesWithRun(run -> isOf(run, item)).stream()
                         .map(directory::listed)
                         .sorted(Directory.newestFirst())
@@ -64,16 +65,17 @@ public final class ItemPages {
         return run.item().equals(item.id());
     }
 
-    private static List<Entry> head(Item item) {
+    private static List<Entry> head(Item item, Words words) {
         List<Entry> head = new ArrayList<>();
-        head.add(Entry.of("Kind", item.kind()));
-        item.maker().ifPresent(maker -> head.add(Entry.of("Maker", maker)));
-        head.add(Entry.of("Obtained", item.obtained().orElse("not stated")));
-        head.add(Entry.of("Specimens", Integer.toString(item.specimens().size())));
+        head.add(Entry.of(words.say("record.kind"), item.kind()));
+        item.maker().ifPresent(maker -> head.add(Entry.of(words.say("record.maker"), maker)));
+        head.add(Entry.of(words.say("record.obtained"), item.obtained().orElse(words.say("record.not-stated"))));
+        head.add(Entry.of(
+                words.say("record.specimens"), Integer.toString(item.specimens().size())));
         return head;
     }
 
-    private static List<Entry> specimens(Item item, SortedMap<String, List<MeasuredRun>> runs) {
+    private static List<Entry> specimens(Item item, SortedMap<String, List<MeasuredRun>> runs, Words words) {
         return item.specimens().stream()
                 .map(specimen -> {
                     long count = runs.values().stream()
@@ -81,7 +83,8 @@ public final class ItemPages {
                             .filter(r ->
                                     r.run().specimen().filter(specimen::equals).isPresent())
                             .count();
-                    return Entry.of(specimen, count == 0 ? "in no run" : "in " + Counting.of(count, "run"));
+                    return Entry.of(
+                            specimen, count == 0 ? words.say("record.no-run") : words.say("record.in-runs", count));
                 })
                 .toList();
     }
@@ -94,7 +97,10 @@ public final class ItemPages {
             List<Link> links = ofStudy.stream()
                     .map(r -> Link.to(r.run().id(), Address.run(id, r.run().id())))
                     .toList();
-            entries.add(new Entry(study == null ? id : study.question(), links, Counting.of(links.size(), "run")));
+            entries.add(new Entry(
+                    study == null ? id : study.question(),
+                    links,
+                    context.words().say("record.runs", links.size())));
         });
         return entries;
     }

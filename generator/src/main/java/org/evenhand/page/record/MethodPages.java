@@ -21,6 +21,7 @@ import org.evenhand.page.view.MethodPage;
 import org.evenhand.page.words.Hazards;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Reductions;
+import org.evenhand.words.Words;
 
 /** The page of a method. */
 public final class MethodPages {
@@ -28,20 +29,23 @@ public final class MethodPages {
     private MethodPages() {}
 
     public static void build(Method method, PageContext context, Directory directory, PageSink sink) {
+        Words words = context.words();
         String path = Address.method(method.id());
-        RawFile raw = RawFile.behind(path, method.places().file().file(), "Method, raw");
+        RawFile raw = RawFile.behind(path, method.places().file().file(), words.say("record.method-raw"));
         MethodPage page = new MethodPage(
                 context.frames()
-                        .of(path, method.title(), "Test method " + method.id() + ", version " + method.version() + "."),
-                new HeadBlock("Test method", method.id(), method.version(), "", head(method)),
+                        .of(path, method.title(), words.say("record.method-about", method.id(), method.version())),
+                new HeadBlock(words.say("record.method"), method.id(), method.version(), "", head(method, words)),
                 method.title(),
-                method.hazards().stream().map(Hazards::caution).toList(),
+                method.hazards().stream()
+                        .map(hazard -> Hazards.caution(hazard, words))
+                        .toList(),
                 context.prose().flow(method.procedure(), path, Optional.empty()),
                 method.records().entrySet().stream()
                         .map(column -> Entry.of(
                                 Names.label(column.getKey()),
                                 column.getValue().isOne()
-                                        ? "number"
+                                        ? words.say("record.number")
                                         : column.getValue().symbol()))
                         .toList(),
                 method.measurands().values().stream()
@@ -61,16 +65,21 @@ public final class MethodPages {
         return Link.to(method.title(), Address.method(method.id()));
     }
 
-    private static List<Entry> head(Method method) {
+    private static List<Entry> head(Method method, Words words) {
         List<Entry> head = new ArrayList<>();
-        method.runLength().ifPresent(length -> head.add(Entry.of("Run length", Names.quantity(length))));
+        method.runLength()
+                .ifPresent(length -> head.add(Entry.of(words.say("record.run-length"), Names.quantity(length))));
         method.ambientRange()
                 .ifPresent(range -> head.add(Entry.of(
-                        "Ambient", Names.quantity(range.lowest()) + " to " + Names.quantity(range.highest()))));
+                        words.say("record.ambient"),
+                        words.say(
+                                "record.ambient-range",
+                                Names.quantity(range.lowest()),
+                                Names.quantity(range.highest())))));
         method.cooling()
-                .ifPresent(
-                        cooling -> head.add(Entry.of("Cooling", cooling.name().toLowerCase(Locale.ROOT))));
-        method.maxGap().ifPresent(gap -> head.add(Entry.of("Longest gap bridged", Names.quantity(gap))));
+                .ifPresent(cooling -> head.add(
+                        Entry.of(words.say("record.cooling"), cooling.name().toLowerCase(Locale.ROOT))));
+        method.maxGap().ifPresent(gap -> head.add(Entry.of(words.say("record.longest-gap"), Names.quantity(gap))));
         return head;
     }
 

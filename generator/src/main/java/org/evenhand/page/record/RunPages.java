@@ -27,11 +27,11 @@ import org.evenhand.page.view.Listed;
 import org.evenhand.page.view.Notice;
 import org.evenhand.page.view.RunColumn;
 import org.evenhand.page.view.RunPage;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Origins;
 import org.evenhand.page.words.RunValues;
 import org.evenhand.page.words.StudyNames;
+import org.evenhand.words.Words;
 
 /** The page of a run, and its raw files. */
 public final class RunPages {
@@ -41,6 +41,7 @@ public final class RunPages {
     private final Method method;
     private final Optional<Item> item;
     private final PageContext context;
+    private final Words words;
     private final Directory directory;
 
     private RunPages(MeasuredRun measured, PageContext context, Directory directory) {
@@ -49,6 +50,7 @@ public final class RunPages {
         this.method = context.checked().folder().methods().get(run.method());
         this.item = Optional.ofNullable(context.checked().folder().items().get(run.item()));
         this.context = context;
+        this.words = context.words();
         this.directory = directory;
     }
 
@@ -62,20 +64,25 @@ public final class RunPages {
         CheckedStudy study = context.checked().studies().get(run.study());
         LogRows rows = new LogRows(measured, method, context.checked().folder().instruments());
         Optional<Link> data = raw.size() > 1
-                ? Optional.of(Link.to("The log as handed in", Href.of(raw.get(1).path())))
+                ? Optional.of(
+                        Link.to(words.say("record.log-raw"), Href.of(raw.get(1).path())))
                 : Optional.empty();
         RunPage page = new RunPage(
                 context.frames()
                         .of(
                                 path,
-                                "Run " + run.id(),
-                                Sentence.of("Conditions, log and values of one run on " + itemName()),
+                                words.say("record.run", run.id()),
+                                Sentence.of(words.say("record.run-about", itemName())),
                                 Directory.question(study.evidence().study())),
                 new HeadBlock(
-                        "Run record", run.study() + "/" + run.id(), "", Directory.word(run.outcome()), head(study)),
-                "Run " + run.id(),
+                        words.say("record.run-record"),
+                        run.study() + "/" + run.id(),
+                        "",
+                        Directory.word(run.outcome()),
+                        head(study)),
+                words.say("record.run", run.id()),
                 notices(),
-                RunConditions.of(run),
+                RunConditions.of(run, words),
                 LogDrawing.of(measured, method, item, rows, data, context.drawings()).stream()
                         .toList(),
                 rows.all(),
@@ -95,8 +102,8 @@ public final class RunPages {
     }
 
     private String itemName() {
-        return item.map(Item::name).orElse(run.item())
-                + run.specimen().map(s -> ", specimen " + s).orElse("");
+        String name = item.map(Item::name).orElse(run.item());
+        return run.specimen().map(s -> words.say("record.specimen-of", name, s)).orElse(name);
     }
 
     private List<Entry> head(CheckedStudy study) {
@@ -109,21 +116,23 @@ public final class RunPages {
         }
         Link tested = item.map(ItemPages::link).orElse(Link.plain(run.item()));
         head.add(new Entry(
-                "Test item",
+                words.say("record.item"),
                 List.of(tested),
-                run.specimen().map(s -> "Specimen " + s).orElse("")));
+                run.specimen().map(s -> words.say("record.specimen", s)).orElse("")));
         head.add(new Entry(
-                "Method",
+                words.say("record.method-used"),
                 List.of(MethodPages.link(method)),
-                "Version " + run.methodVersion().orElse(method.version())));
-        run.started().ifPresent(time -> head.add(Entry.of("Started", Times.minute(time))));
-        run.doneBy().ifPresent(name -> head.add(Entry.of("Done by", name)));
-        run.length().ifPresent(length -> head.add(Entry.of("Length", Names.quantity(length))));
+                words.say("record.version", run.methodVersion().orElse(method.version()))));
+        run.started().ifPresent(time -> head.add(Entry.of(words.say("page.started"), Times.minute(time))));
+        run.doneBy().ifPresent(name -> head.add(Entry.of(words.say("record.done-by"), name)));
+        run.length().ifPresent(length -> head.add(Entry.of(words.say("record.length"), Names.quantity(length))));
         measured.log()
                 .ifPresent(log -> head.add(new Entry(
-                        "Log",
-                        List.of(Link.plain(Counting.of(log.samples(), "sample"))),
-                        log.typicalStepS() > 0 ? "One every " + Times.duration(log.typicalStepS()) : "")));
+                        words.say("record.log"),
+                        List.of(Link.plain(words.say("record.sample-count", log.samples()))),
+                        log.typicalStepS() > 0
+                                ? words.say("record.one-every", Times.duration(log.typicalStepS()))
+                                : "")));
         return head;
     }
 
@@ -133,7 +142,7 @@ public final class RunPages {
             notices.add(new Notice(
                     Names.label(Directory.word(run.outcome())),
                     Sentence.of(run.why().orElse("")) + " "
-                            + (hasValues() ? "Its values are shown, but count in no summary." : "It yields no values."),
+                            + (hasValues() ? words.say("record.values-shown") : words.say("record.no-values")),
                     List.of()));
         }
         String origin = Origins.meaning(run.origin());
@@ -142,9 +151,7 @@ public final class RunPages {
         }
         run.deviations()
                 .forEach(d -> notices.add(new Notice(
-                        "Deviates from the method in its " + Names.setting(d.from()),
-                        Sentence.of(d.why()),
-                        List.of())));
+                        words.say("record.deviates", Names.setting(d.from())), Sentence.of(d.why()), List.of())));
         return notices;
     }
 

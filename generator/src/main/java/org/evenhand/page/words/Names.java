@@ -5,6 +5,7 @@ import org.evenhand.model.Boundary;
 import org.evenhand.model.Instrument;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.Quantity;
+import org.evenhand.words.Words;
 
 /** Names of fields, settings and quantities as pages write them. */
 public final class Names {
@@ -42,12 +43,8 @@ public final class Names {
     }
 
     /** Where along the supply a power is measured. */
-    public static String boundary(Boundary boundary) {
-        return switch (boundary) {
-            case MAINS -> "at the mains";
-            case DC_INPUT -> "at the direct-current input";
-            case BOARD_RAIL -> "on a rail of the board";
-            case ON_CHIP -> "on the chip, by its own estimate";
-        };
+    public static String boundary(Boundary boundary, Words words) {
+        return words.say(
+                "record.boundary-" + boundary.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Random;
 import org.evenhand.model.Hazard;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -123,7 +124,7 @@ class WordsTest {
     @ParameterizedTest
     @EnumSource(Hazard.class)
     void everyHazardHasACaution(Hazard hazard) {
-        assertFalse(Hazards.caution(hazard).hazard().isBlank());
-        assertTrue(Hazards.caution(hazard).text().endsWith("."));
+        assertFalse(Hazards.caution(hazard, Words.english()).hazard().isBlank());
+        assertTrue(Hazards.caution(hazard, Words.english()).text().endsWith("."));
     }
 }
