@@ -2,6 +2,7 @@ package org.evenhand.check;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Limit;
 import org.evenhand.model.Method;
@@ -21,17 +23,45 @@ import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
+import org.evenhand.words.Words;
 
 /** Takes the findings of one rule on one study, and knows which limit applies. */
 public final class Report {
 
     private final RuleFacts facts;
     private final Optional<Publication> publication;
+    private final Words words;
     private final List<Finding> findings = new ArrayList<>();
 
     Report(RuleFacts facts, Optional<Publication> publication) {
         this.facts = facts;
         this.publication = publication;
+        this.words = publication.map(p -> Words.in(p.language())).orElseGet(Words::english);
+    }
+
+    /** The words of the language that the findings are written in: that of the publication. */
+    public Words words() {
+        return words;
+    }
+
+    /**
+     * A text for a finding, in the language of the publication.
+     *
+     * @param key of the message
+     * @param arguments texts as they are, whole numbers, and numbers that are rounded as by {@link #number}
+     */
+    public String say(String key, Object... arguments) {
+        return words.say(key, Stream.of(arguments).map(this::argument).toArray());
+    }
+
+    private Object argument(Object value) {
+        if (value instanceof Double number) {
+            return words.number(number(number));
+        }
+        if (value instanceof Quantity) {
+            return words.number(value.toString());
+        }
+        return value instanceof LocalDate day ? words.day(day) : value;
     }
 
     /**
@@ -102,7 +132,10 @@ public final class Report {
                 result.add(finding);
             } else if (told.add(finding.message())) {
                 long more = open.get(finding.message()) - 1;
-                result.add(more == 0 ? finding : finding.saying(finding.message() + ", here and in " + more + " more"));
+                result.add(
+                        more == 0
+                                ? finding
+                                : finding.saying(words.say("rules.not-checkable-more", finding.message(), more)));
             }
         }
         return result;
@@ -154,7 +187,7 @@ public final class Report {
          * @param field which
          */
         public void notCheckable(String field, String remedy) {
-            add(Outcome.NOT_CHECKABLE, "not checkable: “" + field + "” is not given", remedy);
+            add(Outcome.NOT_CHECKABLE, words.say("rules.not-checkable", field), remedy);
         }
 
         private void add(Outcome outcome, String message, String remedy) {

@@ -38,7 +38,7 @@ public final class AmbientDrift implements Rule {
             } else if (method.records().containsKey(Ambient.COLUMN)
                     && run.measured().log().isPresent()) {
                 report.at(run.run().places().of("log"), study.subject(run))
-                        .notCheckable(Ambient.COLUMN, "log the ambient temperature, as the method asks for");
+                        .notCheckable(Ambient.COLUMN, report.say("rules-surroundings.ambient-drift.give"));
             }
         }
     }
@@ -50,11 +50,13 @@ public final class AmbientDrift implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.limit())
-                .meaning("Part of what the log shows is the room, not what was tested.")
+                .meaning(report.say("rules-surroundings.ambient-drift.meaning"))
                 .found(
-                        "ambient moved between " + Report.number(course.lowest()) + " °C and "
-                                + Report.number(course.highest()) + " °C during the run "
-                                + run.run().id(),
-                        "repeat it in a room that keeps its temperature, out of the sun and away from heating");
+                        report.say(
+                                "rules-surroundings.ambient-drift.found",
+                                course.lowest(),
+                                course.highest(),
+                                run.run().id()),
+                        report.say("rules-surroundings.ambient-drift.remedy"));
     }
 }

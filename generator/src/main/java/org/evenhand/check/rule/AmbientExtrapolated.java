@@ -68,12 +68,11 @@ public final class AmbientExtrapolated implements Rule {
             if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
                 report.at(mention.place(), study.subject())
                         .against(limit.limit())
-                        .meaning("Heat, fans and throttling do not scale simply with the room.")
+                        .meaning(report.say("rules-prose.ambient-extrapolated.meaning"))
                         .found(
-                                "the text speaks of surroundings at " + mention.written()
-                                        + ", but the runs were made at " + Report.number(lowest) + " °C to "
-                                        + Report.number(highest) + " °C",
-                                "test there, or say that it was not tested");
+                                report.say(
+                                        "rules-prose.ambient-extrapolated.found", mention.written(), lowest, highest),
+                                report.say("rules-prose.ambient-extrapolated.remedy"));
             }
         }
     }
@@ -91,7 +90,10 @@ public final class AmbientExtrapolated implements Rule {
                         .apply(summary.mean().getAsDouble());
                 if (celsius < lowest - limit.value() || celsius > highest + limit.value()) {
                     far.computeIfAbsent(id, i -> new ArrayList<>())
-                            .add(Report.number(Math.round(celsius)) + " °C at “" + summary.level() + "”");
+                            .add(report.say(
+                                    "rules-prose.ambient-extrapolated.at",
+                                    (double) Math.round(celsius),
+                                    summary.level()));
                 }
             }
         }
@@ -99,13 +101,15 @@ public final class AmbientExtrapolated implements Rule {
                         study.folder().methods().get(id.method()).places().of("measurands/" + id.measurand()),
                         study.subject().on(id))
                 .against(limit.limit())
-                .meaning("Found by adding, not by a run in such surroundings.")
+                .meaning(report.say("rules-prose.ambient-extrapolated.meaning-2"))
                 .found(
-                        "“" + study.measurand(id).title() + "” is carried to " + String.join(", ", figures)
-                                + "; the runs were made at " + Report.number(lowest) + " °C to "
-                                + Report.number(highest)
-                                + " °C",
-                        "make a run near that temperature, and say whether it holds"));
+                        report.say(
+                                "rules-prose.ambient-extrapolated.found-2",
+                                study.measurand(id).title(),
+                                String.join(", ", figures),
+                                lowest,
+                                highest),
+                        report.say("rules-prose.ambient-extrapolated.remedy-2")));
     }
 
     private static boolean isOfSurroundings(Mention mention) {

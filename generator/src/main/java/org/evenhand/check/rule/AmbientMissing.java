@@ -28,10 +28,12 @@ public final class AmbientMissing implements Rule {
             boolean known = Ambient.of(study, run).isPresent();
             if (study.method(run.run()).needsAmbient() && !known) {
                 report.at(run.run().places().of("run"), study.subject(run))
-                        .meaning("How warm the room was decides how hot anything in it gets.")
+                        .meaning(report.say("rules-surroundings.ambient-missing.meaning"))
                         .found(
-                                "the run " + run.run().id() + " states no ambient temperature, and its log has none",
-                                "add ambient: with its uncertainty, as in 21.4 ± 0.5 °C");
+                                report.say(
+                                        "rules-surroundings.ambient-missing.found",
+                                        run.run().id()),
+                                report.say("rules-surroundings.ambient-missing.remedy"));
             }
         }
     }

@@ -63,7 +63,7 @@ public final class AmbientRange implements Rule {
                 check(study, run, allowed.get(), List.of(stated.getAsDouble()), "ambient", report);
             } else {
                 report.at(run.run().places().of("run"), study.subject(run))
-                        .notCheckable("ambient", "add the ambient temperature of the run");
+                        .notCheckable("ambient", report.say("rules-surroundings.ambient-range.give"));
             }
         }
     }
@@ -76,12 +76,13 @@ public final class AmbientRange implements Rule {
             }
             report.at(run.run().places().of(field), study.subject(run))
                     .against(allowed.limit())
-                    .meaning(
-                            "In a room of another temperature the same thing takes another power and gets otherwise hot.")
+                    .meaning(report.say("rules-surroundings.ambient-range.meaning"))
                     .found(
-                            "it was " + Report.number(ambient) + " °C around the run "
-                                    + run.run().id(),
-                            "repeat it in a room within the range");
+                            report.say(
+                                    "rules-surroundings.ambient-range.found",
+                                    ambient,
+                                    run.run().id()),
+                            report.say("rules-surroundings.ambient-range.remedy"));
             return;
         }
     }

@@ -42,7 +42,7 @@ public final class AmbientSpread implements Rule {
                 OptionalDouble ambient = Ambient.of(study, run);
                 if (ambient.isEmpty()) {
                     report.at(run.run().places().of("run"), study.subject(run))
-                            .notCheckable("ambient", "add the ambient temperature of the run");
+                            .notCheckable("ambient", report.say("rules-surroundings.ambient-spread.give"));
                     continue;
                 }
                 if (coolest == null
@@ -76,12 +76,15 @@ public final class AmbientSpread implements Rule {
                 .against(limit.limit())
                 .meaning(
                         rise
-                                ? "A rise above ambient bears some difference of ambient temperature, as long as cooling does not depend on it."
-                                : "The difference found may be that of the rooms.")
+                                ? report.say("rules-surroundings.ambient-spread.meaning")
+                                : report.say("rules-surroundings.ambient-spread.meaning-2"))
                 .found(
-                        "ambient was " + Report.number(low) + " °C in the run "
-                                + coolest.run().id() + " and " + Report.number(high) + " °C in the run "
-                                + warmest.run().id(),
-                        "repeat at one ambient temperature, or compare the rise above ambient");
+                        report.say(
+                                "rules-surroundings.ambient-spread.found",
+                                low,
+                                coolest.run().id(),
+                                high,
+                                warmest.run().id()),
+                        report.say("rules-surroundings.ambient-spread.remedy"));
     }
 }

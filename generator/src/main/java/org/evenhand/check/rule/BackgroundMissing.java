@@ -44,16 +44,18 @@ public final class BackgroundMissing implements Rule {
         Optional<OffsetDateTime> started = run.run().started();
         if (!run.run().circumstances().containsKey("background")) {
             report.at(run.run().places().of("run"), study.subject(run))
-                    .meaning("How much of the level is the room's, nobody can tell.")
+                    .meaning(report.say("rules-sound.background-missing.meaning"))
                     .found(
-                            "the run " + run.run().id() + " has no background reading",
-                            "read the level with the item off, at the same place, and state it as background");
+                            report.say(
+                                    "rules-sound.background-missing.found",
+                                    run.run().id()),
+                            report.say("rules-sound.background-missing.remedy"));
         } else if (read == null) {
             report.at(run.run().places().of("background"), study.subject(run))
-                    .notCheckable("background-read", "say when the background was read, with date and offset");
+                    .notCheckable("background-read", report.say("rules-sound.background-missing.give"));
         } else if (started.isEmpty()) {
             report.at(run.run().places().of("run"), study.subject(run))
-                    .notCheckable("started", "say when the run began");
+                    .notCheckable("started", report.say("rules-sound.background-missing.give-2"));
         } else {
             double apartS = Math.abs(
                     Duration.between(OffsetDateTime.parse(read), started.get()).toSeconds());
@@ -66,11 +68,13 @@ public final class BackgroundMissing implements Rule {
         if (apartS > limit.value()) {
             report.at(run.run().places().of("background-read"), study.subject(run))
                     .against(limit.limit())
-                    .meaning("The room of that hour is not the room of the run.")
+                    .meaning(report.say("rules-sound.background-missing.meaning-2"))
                     .found(
-                            "the background was read " + Report.number(apartS / 3600) + " h from the run "
-                                    + run.run().id(),
-                            "read the background beside each run");
+                            report.say(
+                                    "rules-sound.background-missing.found-2",
+                                    apartS / 3600,
+                                    run.run().id()),
+                            report.say("rules-sound.background-missing.remedy-2"));
         }
     }
 }

@@ -22,7 +22,6 @@ public final class BackgroundNear implements Rule {
     private static final Unit DECIBEL = Unit.of("dB");
     private static final double LEAST_DB = 3;
     private static final double ROUNDING_DB = 1e-9;
-    private static final String REMEDY = "measure in a quieter room or hour, or nearer to the item";
 
     private static final RuleFacts FACTS = RuleFacts.of(
                     "background-near", Group.SOUND, Severity.CAVEAT, "a sound level too near to the background")
@@ -64,24 +63,30 @@ public final class BackgroundNear implements Rule {
             return;
         }
         boolean bound = difference < LEAST_DB - ROUNDING_DB;
-        String message = "the run " + run.run().id() + " read " + Report.number(levelDb) + " over a background of "
-                + Report.number(backgroundDb) + " " + measurand.unit().symbol() + ": "
-                + (bound ? "less than 3 dB apart, which gives an upper bound only" : "survey grade only");
+        String message = report.say(
+                "rules-sound.background-near.found",
+                run.run().id(),
+                levelDb,
+                backgroundDb,
+                measurand.unit().symbol(),
+                bound
+                        ? report.say("rules-sound.background-near.bound")
+                        : report.say("rules-sound.background-near.survey"));
         Place place = run.run().places().of("background");
         report.at(place, study.subject(run))
                 .against(limit.limit())
                 .meaning(
                         bound
-                                ? "The item may be much quieter than the level that is shown."
-                                : "A small error of either reading makes a larger one of the level.")
-                .found(message, REMEDY);
+                                ? report.say("rules-sound.background-near.meaning")
+                                : report.say("rules-sound.background-near.meaning-2"))
+                .found(message, report.say("rules-sound.background-near.remedy"));
         for (StudyView.Sides sides : study.sides()) {
             if (bound && sides.measurand().equals(measurand) && sides.runs().contains(run)) {
                 report.at(place, study.subject(sides))
                         .as(Severity.REFUSE)
                         .against(new Limit("3 dB", "after ISO 3746:2010, 8.3.3"))
-                        .meaning("A bound is not a value, and takes no part in a difference.")
-                        .found(message, REMEDY);
+                        .meaning(report.say("rules-sound.background-near.meaning-3"))
+                        .found(message, report.say("rules-sound.background-near.remedy"));
             }
         }
     }

@@ -57,13 +57,21 @@ public final class BasesDiffer implements Rule {
         report.at(
                         study.study().places().of("comparisons/" + refused.id()),
                         Subject.comparison(study.study().id(), refused.id()))
-                .meaning("Whoever reads down the column takes these for shares of one thing.")
+                .meaning(report.say("rules-repeats.bases-differ.meaning"))
                 .found(
-                        "“" + one.id() + "” is " + words(one) + ", but “" + other.id() + "” is " + words(other),
-                        "hold all levels against one base, or make this a difference");
+                        report.say(
+                                "rules-repeats.bases-differ.found",
+                                one.id(),
+                                pair(one, report),
+                                other.id(),
+                                pair(other, report)),
+                        report.say("rules-repeats.bases-differ.remedy"));
     }
 
-    private static String words(Comparison ratio) {
-        return ratio.level().orElse("") + " against " + ratio.against().orElse("");
+    private static String pair(Comparison ratio, Report report) {
+        return report.say(
+                "rules-repeats.bases-differ.pair",
+                ratio.level().orElse(""),
+                ratio.against().orElse(""));
     }
 }

@@ -92,13 +92,16 @@ public final class BelowResolution implements Rule {
         if (coarsest != null && difference < limit.value() * step * (1 - ROUNDING)) {
             report.at(study.place(sides), study.subject(sides))
                     .against(limit.limit())
-                    .meaning("The instrument cannot tell these values apart.")
+                    .meaning(report.say("rules-power.below-resolution.meaning"))
                     .found(
-                            "the two sides differ by " + Report.number(difference) + " "
-                                    + unit.ofDifference().symbol() + ", which is less than "
-                                    + Report.number(limit.value()) + " steps of " + coarsest.id() + ", "
-                                    + coarsest.resolution().orElseThrow() + " each",
-                            "measure with a finer instrument, or say that no difference could be seen");
+                            report.say(
+                                    "rules-power.below-resolution.found",
+                                    difference,
+                                    unit.ofDifference().symbol(),
+                                    limit.value(),
+                                    coarsest.id(),
+                                    coarsest.resolution().orElseThrow()),
+                            report.say("rules-power.below-resolution.remedy"));
         }
     }
 
@@ -111,12 +114,12 @@ public final class BelowResolution implements Rule {
             report.at(
                             instrument.get().places().of("instrument"),
                             Subject.study(study.study().id()))
-                    .notCheckable("resolution", "state the smallest change that shows");
+                    .notCheckable("resolution", report.say("rules-power.below-resolution.give"));
         } else {
             report.at(run.run().places().of("instruments"), study.subject(run))
                     .notCheckable(
                             "instruments/" + source.name(),
-                            "name the instrument that “" + source.name() + "” was read with");
+                            report.say("rules-power.below-resolution.give-2", source.name()));
         }
     }
 

@@ -49,25 +49,28 @@ public final class BoundaryMixed implements Rule {
                 report.at(run.run().places().of("instruments"), study.subject(run))
                         .notCheckable(
                                 "instruments/" + source.name(),
-                                "name the instrument that “" + source.name() + "” was read with");
+                                report.say("rules-power.boundary-mixed.give", source.name()));
             } else if (instrument.get().boundary().isEmpty()) {
                 report.at(
                                 instrument.get().places().of("instrument"),
                                 Subject.study(study.study().id()))
-                        .notCheckable("boundary", "say where it measures: mains, dc-input, board-rail or on-chip");
+                        .notCheckable("boundary", report.say("rules-power.boundary-mixed.give-2"));
             } else {
                 seen.putIfAbsent(instrument.get().boundary().get(), run);
             }
         }
         if (seen.size() > 1) {
             String places = seen.entrySet().stream()
-                    .map(e -> word(e.getKey()) + " (run " + e.getValue().run().id() + ")")
+                    .map(e -> report.say(
+                            "rules-power.boundary-mixed.in-run",
+                            word(e.getKey()),
+                            e.getValue().run().id()))
                     .collect(Collectors.joining(", "));
             report.at(study.place(sides), study.subject(sides))
-                    .meaning("What is lost between the two places is counted on one side and not on the other.")
+                    .meaning(report.say("rules-power.boundary-mixed.meaning"))
                     .found(
-                            "“" + source.name() + "” was measured at different places along the supply: " + places,
-                            "repeat one side with the meter at the place of the other");
+                            report.say("rules-power.boundary-mixed.found", source.name(), places),
+                            report.say("rules-power.boundary-mixed.remedy"));
         }
     }
 

@@ -73,13 +73,17 @@ public final class BurstAsSustained implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
                 .against(limit.limit())
-                .meaning("The figure holds for the beginning of a run; over a longer one less is to be had.")
+                .meaning(report.say("rules-time.burst-as-sustained.meaning"))
                 .found(
-                        "“" + measurand.title() + "”: “" + column + "” fades from "
-                                + Report.number(first.getAsDouble()) + " " + unit.symbol()
-                                + " in the first minute of the run "
-                                + run.run().id() + " to " + Report.number(last.getAsDouble()) + " " + unit.symbol()
-                                + " towards its end",
-                        "give the figure of the last minutes (settled), or say that it is one of a short burst");
+                        report.say(
+                                "rules-time.burst-as-sustained.found",
+                                measurand.title(),
+                                column,
+                                first.getAsDouble(),
+                                unit.symbol(),
+                                run.run().id(),
+                                last.getAsDouble(),
+                                unit.symbol()),
+                        report.say("rules-time.burst-as-sustained.remedy"));
     }
 }

@@ -57,11 +57,13 @@ public final class CalibrationOverdue implements Rule {
                 runs,
                 Reach.of(study, runs, (run, by) -> by.equals(source)),
                 (run, subject) -> report.at(run.run().places().of("instruments"), subject)
-                        .meaning("How far the values can be trusted is not known.")
+                        .meaning(report.say("rules-record.calibration-overdue.meaning"))
                         .found(
-                                "nothing says with which instrument “" + source + "” was measured in the run "
-                                        + run.run().id(),
-                                "add it to instruments, and describe it in instruments/")));
+                                report.say(
+                                        "rules-record.calibration-overdue.found",
+                                        source,
+                                        run.run().id()),
+                                report.say("rules-record.calibration-overdue.remedy"))));
         users.forEach((id, runs) -> check(study, study.folder().instruments().get(id), runs, report));
     }
 
@@ -69,7 +71,7 @@ public final class CalibrationOverdue implements Rule {
         if (instrument.calibrated().isEmpty() || instrument.calibrationValid().isEmpty()) {
             String lacking = instrument.calibrated().isEmpty() ? "calibrated" : "calibration-valid";
             report.at(instrument.places().of("instrument"), study.subject())
-                    .notCheckable(lacking, "add when it was last calibrated, or checked, and for how long that holds");
+                    .notCheckable(lacking, report.say("rules-record.calibration-overdue.give"));
             return;
         }
         LocalDate due =
@@ -81,7 +83,7 @@ public final class CalibrationOverdue implements Rule {
                 undated,
                 Set.of(),
                 (run, subject) -> report.at(run.run().places().of("run"), subject)
-                        .notCheckable("started", "add when the run began"));
+                        .notCheckable("started", report.say("rules-record.calibration-overdue.give-2")));
         List<LevelRun> late = runs.stream()
                 .filter(r -> RunDay.of(r).filter(due::isBefore).isPresent())
                 .toList();
@@ -94,13 +96,15 @@ public final class CalibrationOverdue implements Rule {
                         (run, by) ->
                                 instrument.id().equals(run.run().instruments().get(by))),
                 (run, subject) -> report.at(instrument.places().of("calibration-valid"), subject)
-                        .meaning(
-                                "How far it had drifted by then is not known, and the stated uncertainty may be too small.")
+                        .meaning(report.say("rules-record.calibration-overdue.meaning-2"))
                         .found(
-                                "the calibration of “" + instrument.id() + "” was due on " + due + ", and the run "
-                                        + run.run().id() + " was made on "
-                                        + RunDay.of(run).orElseThrow(),
-                                "have it calibrated; if it is found within its limits, waive this with the date and result"));
+                                report.say(
+                                        "rules-record.calibration-overdue.found-2",
+                                        instrument.id(),
+                                        due,
+                                        run.run().id(),
+                                        RunDay.of(run).orElseThrow()),
+                                report.say("rules-record.calibration-overdue.remedy-2")));
     }
 
     /** Once for the study if all of its runs are touched, else once for each run. */

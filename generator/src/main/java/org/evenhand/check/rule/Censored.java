@@ -56,14 +56,17 @@ public final class Censored implements Rule {
         String field =
                 measurand.reduction() instanceof Reduction.Reading reading ? "readings/" + reading.reading() : "log";
         report.at(first.places().of(field), study.subject(without.get(0)).on(id))
-                .meaning("The time is longer than the run; nothing tells by how much, and it is not averaged.")
+                .meaning(report.say("rules-time.censored.meaning"))
                 .found(
-                        "“" + measurand.title() + "”: it did not happen in " + without.size() + " of " + runs
-                                + (runs == 1 ? " run" : " runs") + " at “" + level
-                                + "”, the shortest of which was followed for "
-                                + Report.number(bound.bound()) + " "
-                                + bound.unit().symbol(),
-                        "read the figure as “longer than”, or let the runs last until it happens");
+                        report.say(
+                                "rules-time.censored.found",
+                                measurand.title(),
+                                without.size(),
+                                runs,
+                                level,
+                                bound.bound(),
+                                bound.unit().symbol()),
+                        report.say("rules-time.censored.remedy"));
     }
 
     private static AtLeast bound(LevelRun run, Measurand measurand) {

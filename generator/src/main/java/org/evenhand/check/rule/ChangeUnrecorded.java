@@ -39,8 +39,7 @@ public final class ChangeUnrecorded implements Rule {
         if (former.isPresent() && !former.get().isReadable()) {
             report.at(study.study().places().of("status"), study.subject())
                     .notCheckable(
-                            "a former answer that can be read",
-                            "hold it against a former site that is whole; audit tells what is wrong with this one");
+                            "a former answer that can be read", report.say("rules-record.change-unrecorded.give"));
             return;
         }
         if (former.isEmpty()
@@ -53,11 +52,13 @@ public final class ChangeUnrecorded implements Rule {
             String some = moved.stream().limit(SHOWN).map(Moved::toString).collect(Collectors.joining("; "));
             int more = moved.size() - SHOWN;
             report.at(study.study().places().of("status"), study.subject())
-                    .meaning("Somebody has quoted the former figure, and cannot learn that it moved.")
+                    .meaning(report.say("rules-record.change-unrecorded.meaning"))
                     .found(
-                            "figures of this final answer have moved since it was published: " + some
-                                    + (more > 0 ? "; and " + more + " more" : ""),
-                            "add an entry to revisions: on, what, why");
+                            report.say(
+                                    "rules-record.change-unrecorded.found",
+                                    some,
+                                    more > 0 ? report.say("rules-record.change-unrecorded.found-part", more) : ""),
+                            report.say("rules-record.change-unrecorded.remedy"));
         }
     }
 }

@@ -40,11 +40,10 @@ public final class DataDuplicated implements Rule {
                     .filter(first -> !isSame(first, own))
                     .findFirst()
                     .ifPresent(first -> report.at(own.places().of("log"), study.subject(run))
-                            .meaning("A copied log makes the figures look more certain than they are.")
+                            .meaning(report.say("rules-record.data-duplicated.meaning"))
                             .found(
-                                    "the log of the run " + own.id() + " holds the same samples as that of "
-                                            + named(first, own),
-                                    "attach the log that belongs to this run, or delete the run"));
+                                    report.say("rules-record.data-duplicated.found", own.id(), named(first, own)),
+                                    report.say("rules-record.data-duplicated.remedy")));
         }
     }
 

@@ -35,7 +35,7 @@ public final class DatesOutOfOrder implements Rule {
         boolean isAnswered = plan.status() != Status.WANTED && plan.status() != Status.DRAFT;
         if (isAnswered && plan.answered().isEmpty()) {
             report.at(plan.places().of("status"), study.subject())
-                    .notCheckable("answered", "add the date on which the answer was given");
+                    .notCheckable("answered", report.say("rules-record.dates-out-of-order.give"));
         }
         checkRuns(study, report);
         plan.answered().ifPresent(answered -> checkRevisions(study, answered, report));
@@ -47,7 +47,7 @@ public final class DatesOutOfOrder implements Rule {
             if (run.run().started().isEmpty()) {
                 if (!told) {
                     report.at(run.run().places().of("run"), study.subject())
-                            .notCheckable("started", "add when each run began, with its offset from UTC");
+                            .notCheckable("started", report.say("rules-record.dates-out-of-order.give-2"));
                 }
                 told = true;
                 continue;
@@ -56,13 +56,15 @@ public final class DatesOutOfOrder implements Rule {
             study.study()
                     .answered()
                     .filter(day::isAfter)
-                    .ifPresent(
-                            answered -> report.at(run.run().places().of("started"), study.subject(run))
-                                    .meaning("An answer cannot rest on a run that had not been made.")
-                                    .found(
-                                            "the run " + run.run().id() + " began on " + day
-                                                    + ", but the question was answered on " + answered,
-                                            "correct the date that is wrong; if the run was added later, move “answered” and add a revision"));
+                    .ifPresent(answered -> report.at(run.run().places().of("started"), study.subject(run))
+                            .meaning(report.say("rules-record.dates-out-of-order.meaning"))
+                            .found(
+                                    report.say(
+                                            "rules-record.dates-out-of-order.found",
+                                            run.run().id(),
+                                            day,
+                                            answered),
+                                    report.say("rules-record.dates-out-of-order.remedy")));
             checkCalibrations(study, run, day, report);
         }
     }
@@ -72,13 +74,15 @@ public final class DatesOutOfOrder implements Rule {
             Instrument instrument = study.folder().instruments().get(id);
             if (instrument.calibrated().filter(day::isBefore).isPresent()) {
                 report.at(instrument.places().of("calibrated"), study.subject(run))
-                        .meaning("The calibration does not stand behind readings that were taken before it.")
+                        .meaning(report.say("rules-record.dates-out-of-order.meaning-2"))
                         .found(
-                                "“" + id + "” was calibrated on "
-                                        + instrument.calibrated().get() + ", after the run "
-                                        + run.run().id() + " of " + day,
-                                "state the calibration that held on that day; describe the instrument again under a"
-                                        + " new name for runs after the new calibration");
+                                report.say(
+                                        "rules-record.dates-out-of-order.found-2",
+                                        id,
+                                        instrument.calibrated().get(),
+                                        run.run().id(),
+                                        day),
+                                report.say("rules-record.dates-out-of-order.remedy-2"));
             }
         }
     }
@@ -90,11 +94,16 @@ public final class DatesOutOfOrder implements Rule {
             Revision revision = revisions.get(i);
             if (revision.on().isBefore(before)) {
                 report.at(study.study().places().of("revisions/" + i + "/on"), study.subject())
-                        .meaning("Nobody can follow what was known when.")
+                        .meaning(report.say("rules-record.dates-out-of-order.meaning-3"))
                         .found(
-                                "the revision of " + revision.on() + " comes before "
-                                        + (i == 0 ? "the answer" : "the one listed above it") + ", of " + before,
-                                "correct the date that is wrong, and list revisions from the oldest to the newest");
+                                report.say(
+                                        "rules-record.dates-out-of-order.found-3",
+                                        revision.on(),
+                                        i == 0
+                                                ? report.say("rules-record.dates-out-of-order.found-part")
+                                                : report.say("rules-record.dates-out-of-order.found-part-2"),
+                                        before),
+                                report.say("rules-record.dates-out-of-order.remedy-3"));
             }
             before = revision.on();
         }

@@ -47,7 +47,7 @@ public final class DeviationUndeclared implements Rule {
     private static void checkLength(StudyView study, LevelRun run, Quantity wanted, Report report) {
         if (run.run().length().isEmpty()) {
             report.at(run.run().places().of("run"), study.subject(run))
-                    .notCheckable("length", "add how long the run lasted");
+                    .notCheckable("length", report.say("rules-record.deviation-undeclared.give"));
             return;
         }
         Quantity length = run.run().length().get();
@@ -58,24 +58,32 @@ public final class DeviationUndeclared implements Rule {
         }
         report.at(run.run().places().of("length"), study.subject(run))
                 .against(limit.limit())
-                .meaning("The figures are not those of the method that the page names.")
+                .meaning(report.say("rules-record.deviation-undeclared.meaning"))
                 .found(
-                        "the run " + run.run().id() + " lasted " + length + ", but the method asks for " + wanted,
-                        "add to deviations: { from: run-length, why: … }, or repeat the run");
+                        report.say(
+                                "rules-record.deviation-undeclared.found",
+                                run.run().id(),
+                                length,
+                                wanted),
+                        report.say("rules-record.deviation-undeclared.remedy"));
     }
 
     private static void checkSetting(StudyView study, LevelRun run, String name, String wanted, Report report) {
         String set = run.run().settings().get(name);
         if (set == null) {
             report.at(run.run().places().of("settings"), study.subject(run))
-                    .notCheckable("settings/" + name, "the method asks for “" + wanted + "”: state what it was");
+                    .notCheckable("settings/" + name, report.say("rules-record.deviation-undeclared.give-2", wanted));
         } else if (!isSame(set, wanted)) {
             report.at(run.run().places().of("settings/" + name), study.subject(run))
-                    .meaning("The figures are not those of the method that the page names.")
+                    .meaning(report.say("rules-record.deviation-undeclared.meaning"))
                     .found(
-                            "the run " + run.run().id() + " has " + name + ": " + set + ", but the method asks for "
-                                    + wanted,
-                            "add to deviations: { from: " + name + ", why: … }, or repeat the run");
+                            report.say(
+                                    "rules-record.deviation-undeclared.found-2",
+                                    run.run().id(),
+                                    name,
+                                    set,
+                                    wanted),
+                            report.say("rules-record.deviation-undeclared.remedy-2", name));
         }
     }
 

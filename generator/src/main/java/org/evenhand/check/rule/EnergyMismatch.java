@@ -66,7 +66,8 @@ public final class EnergyMismatch implements Rule {
             return;
         }
         double statedJ = stated.unit().to(Parts.JOULE).fast().apply(value.getAsDouble());
-        Optional<Computed> computed = ofLog(study, run, boundary).or(() -> ofReading(study, run, boundary));
+        Optional<Computed> computed =
+                ofLog(study, run, boundary, report).or(() -> ofReading(study, run, boundary, report));
         if (computed.isEmpty()) {
             return;
         }
@@ -77,12 +78,15 @@ public final class EnergyMismatch implements Rule {
             String reading = stated.reduction() instanceof Reduction.Reading r ? "readings/" + r.reading() : "log";
             report.at(run.run().places().of(reading), study.subject(run))
                     .against(limit.limit())
-                    .meaning("One of the two is wrong, and nothing tells which.")
+                    .meaning(report.say("rules-power.energy-mismatch.meaning"))
                     .found(
-                            "the run " + run.run().id() + " states " + Report.number(statedJ) + " J, but "
-                                    + computed.get().from() + " gives "
-                                    + Report.number(computed.get().energyJ()) + " J",
-                            "look for a lost factor, another interval, or a gap in the log");
+                            report.say(
+                                    "rules-power.energy-mismatch.found",
+                                    run.run().id(),
+                                    statedJ,
+                                    computed.get().from(),
+                                    computed.get().energyJ()),
+                            report.say("rules-power.energy-mismatch.remedy"));
         }
     }
 
@@ -94,7 +98,7 @@ public final class EnergyMismatch implements Rule {
     private record Computed(double energyJ, String from) {}
 
     /** The integral of the power in the log, if there is one column of power at the same place. */
-    private static Optional<Computed> ofLog(StudyView study, LevelRun run, Optional<Boundary> wanted) {
+    private static Optional<Computed> ofLog(StudyView study, LevelRun run, Optional<Boundary> wanted, Report report) {
         List<Computed> all = new ArrayList<>();
         study.method(run.run()).records().forEach((column, unit) -> {
             Optional<ColumnFacts> facts = Stated.column(run, column);
@@ -103,14 +107,15 @@ public final class EnergyMismatch implements Rule {
                     && fits(wanted, boundary(study, run, Optional.of(new Parts.Source(column, unit))))) {
                 double meanW = unit.to(Parts.WATT).fast().apply(facts.get().mean());
                 double durationS = run.measured().log().orElseThrow().durationS();
-                all.add(new Computed(meanW * durationS, "the integral of “" + column + "”"));
+                all.add(new Computed(meanW * durationS, report.say("rules-power.energy-mismatch.integral", column)));
             }
         });
         return all.size() == 1 && all.get(0).energyJ() != 0 ? Optional.of(all.get(0)) : Optional.empty();
     }
 
     /** The one reading of power at the same place, times the length of the run. */
-    private static Optional<Computed> ofReading(StudyView study, LevelRun run, Optional<Boundary> wanted) {
+    private static Optional<Computed> ofReading(
+            StudyView study, LevelRun run, Optional<Boundary> wanted, Report report) {
         List<Computed> all = new ArrayList<>();
         Optional<Quantity> length = run.run().length();
         for (Measurand measurand : study.method(run.run()).measurands().values()) {
@@ -122,7 +127,8 @@ public final class EnergyMismatch implements Rule {
                     && fits(wanted, boundary(study, run, Parts.source(study.method(run.run()), measurand)))) {
                 double powerW = measurand.unit().to(Parts.WATT).fast().apply(value.getAsDouble());
                 all.add(new Computed(
-                        powerW * length.get().in(SECOND), "“" + measurand.id() + "” times the length of the run"));
+                        powerW * length.get().in(SECOND),
+                        report.say("rules-power.energy-mismatch.product", measurand.id())));
             }
         }
         return all.size() == 1 && all.get(0).energyJ() != 0 ? Optional.of(all.get(0)) : Optional.empty();

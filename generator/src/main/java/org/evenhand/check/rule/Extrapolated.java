@@ -62,13 +62,16 @@ public final class Extrapolated implements Rule {
                         .against(new Limit(
                                 Report.number(lowest) + " to " + Report.number(highest) + " " + unit.symbol(),
                                 "the range tested"))
-                        .meaning("Nothing was measured there; the figure may bend off beyond the last level.")
+                        .meaning(report.say("rules-prose.extrapolated.meaning"))
                         .found(
-                                "the text speaks of " + mention.written() + ", but the "
-                                        + study.study().factor()
-                                        + " was tested from " + Report.number(lowest) + " to "
-                                        + Report.number(highest) + " " + unit.symbol(),
-                                "test it, keep to the range tested, or mark it as given by somebody else");
+                                report.say(
+                                        "rules-prose.extrapolated.found",
+                                        mention.written(),
+                                        study.study().factor(),
+                                        lowest,
+                                        highest,
+                                        unit.symbol()),
+                                report.say("rules-prose.extrapolated.remedy"));
             }
         }
     }

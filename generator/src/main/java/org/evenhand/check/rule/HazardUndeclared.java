@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import org.evenhand.check.Group;
 import org.evenhand.check.Report;
@@ -35,6 +34,12 @@ public final class HazardUndeclared implements Rule {
                     "a method that touches mains, heat, batteries or raised voltage without saying so")
             .withLimit("60 °C", RuleFacts.COMMON_PRACTICE);
 
+    /** What tells, of a run, that a hazard is there. */
+    @FunctionalInterface
+    private interface Sign {
+        Optional<String> of(StudyView study, LevelRun run, Report report);
+    }
+
     @Override
     public RuleFacts facts() {
         return FACTS;
@@ -49,44 +54,41 @@ public final class HazardUndeclared implements Rule {
                     .toList();
             Report.Applied hot = report.limit(method, CELSIUS);
             look(study, method, Hazard.MAINS, runs, HazardUndeclared::mains, report);
-            look(study, method, Hazard.HOT_SURFACE, runs, (s, r) -> hot(s, r, hot.value()), report);
+            look(study, method, Hazard.HOT_SURFACE, runs, (s, r, words) -> hot(s, r, hot.value(), words), report);
             look(study, method, Hazard.BATTERY, runs, HazardUndeclared::battery, report);
             look(study, method, Hazard.RAISED_VOLTAGE, runs, HazardUndeclared::raisedVoltage, report);
         }
     }
 
     private static void look(
-            StudyView study,
-            Method method,
-            Hazard hazard,
-            List<LevelRun> runs,
-            BiFunction<StudyView, LevelRun, Optional<String>> sign,
-            Report report) {
+            StudyView study, Method method, Hazard hazard, List<LevelRun> runs, Sign sign, Report report) {
         if (method.hazards().contains(hazard)) {
             return;
         }
         String word = hazard.name().toLowerCase(Locale.ROOT).replace('_', '-');
         runs.stream()
-                .flatMap(r -> sign.apply(study, r).stream())
+                .flatMap(r -> sign.of(study, r, report).stream())
                 .findFirst()
                 .ifPresent(why -> report.at(method.places().of("hazards"), study.subject())
-                        .meaning("Somebody who repeats the test may be hurt.")
+                        .meaning(report.say("rules-record.hazard-undeclared.meaning"))
                         .found(
-                                "the method “" + method.title() + "” does not list " + word + ", but " + why,
-                                "add " + word + " to hazards, and say in the method how to take care"));
+                                report.say("rules-record.hazard-undeclared.found", method.title(), word, why),
+                                report.say("rules-record.hazard-undeclared.remedy", word)));
     }
 
-    private static Optional<String> mains(StudyView study, LevelRun run) {
+    private static Optional<String> mains(StudyView study, LevelRun run, Report report) {
         return run.run().instruments().values().stream()
                 .sorted()
                 .map(id -> study.folder().instruments().get(id))
                 .filter(i -> i.boundary().filter(Boundary.MAINS::equals).isPresent())
-                .map(i -> "“" + i.id() + "” measures at the mains in the run "
-                        + run.run().id())
+                .map(i -> report.say(
+                        "rules-record.hazard-undeclared.mains",
+                        i.id(),
+                        run.run().id()))
                 .findFirst();
     }
 
-    private static Optional<String> hot(StudyView study, LevelRun run, double limitC) {
+    private static Optional<String> hot(StudyView study, LevelRun run, double limitC, Report report) {
         return study.method(run.run()).records().entrySet().stream()
                 .filter(e ->
                         e.getValue().kind() == UnitKind.POINT && e.getValue().convertsTo(CELSIUS))
@@ -94,31 +96,36 @@ public final class HazardUndeclared implements Rule {
                         .map(c -> Map.entry(
                                 e.getKey(), e.getValue().to(CELSIUS).fast().apply(c.highest()))))
                 .filter(e -> e.getValue() > limitC)
-                .map(e -> "“" + e.getKey() + "” reached " + Report.number(e.getValue()) + " °C in the run "
-                        + run.run().id())
+                .map(e -> report.say(
+                        "rules-record.hazard-undeclared.hot",
+                        e.getKey(),
+                        e.getValue(),
+                        run.run().id()))
                 .findFirst();
     }
 
-    private static Optional<String> battery(StudyView study, LevelRun run) {
+    private static Optional<String> battery(StudyView study, LevelRun run, Report report) {
         Item item = study.item(run.run());
         if (BATTERY.matcher(item.kind()).find()) {
-            return Optional.of(item.name() + " is a " + item.kind());
+            return Optional.of(report.say("rules-record.hazard-undeclared.is", item.name(), item.kind()));
         }
         return run.run().settings().entrySet().stream()
                 .filter(e -> BATTERY.matcher(e.getValue()).find())
-                .map(e -> "the run " + run.run().id() + " has " + e.getKey() + ": " + e.getValue())
+                .map(e -> report.say(
+                        "rules-record.hazard-undeclared.has", run.run().id(), e.getKey(), e.getValue()))
                 .findFirst();
     }
 
     /** A voltage that is set above what the maker states, or set at all beside a clock above what the maker states. */
-    private static Optional<String> raisedVoltage(StudyView study, LevelRun run) {
+    private static Optional<String> raisedVoltage(StudyView study, LevelRun run, Report report) {
         Item item = study.item(run.run());
         boolean clockRaised =
                 isAbove(run.run().settings().get("clock"), item.limits().get("clock"));
         return run.run().settings().entrySet().stream()
                 .filter(e -> e.getKey().endsWith("voltage"))
                 .filter(e -> clockRaised || isAbove(e.getValue(), item.limits().get(e.getKey())))
-                .map(e -> "the run " + run.run().id() + " has " + e.getKey() + ": " + e.getValue())
+                .map(e -> report.say(
+                        "rules-record.hazard-undeclared.has", run.run().id(), e.getKey(), e.getValue()))
                 .findFirst();
     }
 

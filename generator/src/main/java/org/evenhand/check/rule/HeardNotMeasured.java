@@ -38,10 +38,10 @@ public final class HeardNotMeasured implements Rule {
                 report.at(
                                 study.study().places().of("measurands/" + place),
                                 Subject.study(study.study().id()).on(id))
-                        .meaning("Ears differ, and get used to a sound; a word is no level.")
+                        .meaning(report.say("rules-sound.heard-not-measured.meaning"))
                         .found(
-                                "“" + measurand.title() + "” is a judgement by ear",
-                                "measure a level beside it, with its background");
+                                report.say("rules-sound.heard-not-measured.found", measurand.title()),
+                                report.say("rules-sound.heard-not-measured.remedy"));
             }
         }
     }

@@ -18,9 +18,6 @@ final class Heat {
 
     static final Unit KELVIN = Unit.of("K");
 
-    /** What to do where nothing tells how a run started. */
-    static final String START_REMEDY = "log temperature and ambient from the start, or say how long it rested";
-
     private Heat() {}
 
     /** The columns of a method that hold temperatures of what is tested: all but the ambient one. */

@@ -46,15 +46,17 @@ public final class IdleBasisMixed implements Rule {
             }
             for (LevelRun run : without) {
                 report.at(run.run().places().of("run"), study.subject(run))
-                        .notCheckable("idle-basis", "say whether it is gross, or net of idle, as other runs here do");
+                        .notCheckable("idle-basis", report.say("rules-power.idle-basis-mixed.give"));
             }
             if (seen.size() > 1) {
                 report.at(study.place(sides), study.subject(sides))
-                        .meaning("The side without idle looks better by the whole of its idle power.")
+                        .meaning(report.say("rules-power.idle-basis-mixed.meaning"))
                         .found(
-                                "the run " + seen.get("gross").run().id() + " is gross, the run "
-                                        + seen.get("net").run().id() + " net of idle",
-                                "compare gross with gross, or take the same idle off both");
+                                report.say(
+                                        "rules-power.idle-basis-mixed.found",
+                                        seen.get("gross").run().id(),
+                                        seen.get("net").run().id()),
+                                report.say("rules-power.idle-basis-mixed.remedy"));
             }
         }
     }

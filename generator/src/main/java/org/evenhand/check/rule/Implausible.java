@@ -84,13 +84,15 @@ public final class Implausible implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.limit())
-                .meaning("One of the two temperatures is wrong, and with it whatever is made of them.")
+                .meaning(report.say("rules-surroundings.implausible.meaning"))
                 .found(
-                        "“" + column + "” is " + Report.number(itself.getAsDouble())
-                                + " °C in the second half of the run "
-                                + run.run().id() + ", below the " + Report.number(ambient.getAsDouble())
-                                + " °C around it, though it takes power",
-                        "check the units and which sensor is which; waive it if something cools below ambient");
+                        report.say(
+                                "rules-surroundings.implausible.found",
+                                column,
+                                itself.getAsDouble(),
+                                run.run().id(),
+                                ambient.getAsDouble()),
+                        report.say("rules-surroundings.implausible.remedy"));
     }
 
     private static void aboveLimit(StudyView study, LevelRun run, String column, Report report) {
@@ -105,11 +107,15 @@ public final class Implausible implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(new Limit(most + " and 50 K more", RuleFacts.COMMON_PRACTICE))
-                .meaning("Hardly anything works so far above its limit; the unit is probably another.")
+                .meaning(report.say("rules-surroundings.implausible.meaning-2"))
                 .found(
-                        "“" + column + "” reaches " + Report.number(highest) + " °C in the run "
-                                + run.run().id() + ", where its maker allows " + most,
-                        "check the unit of the column");
+                        report.say(
+                                "rules-surroundings.implausible.found-2",
+                                column,
+                                highest,
+                                run.run().id(),
+                                most),
+                        report.say("rules-surroundings.implausible.remedy-2"));
     }
 
     private static void power(StudyView study, LevelRun run, Measurand measurand, Report report) {
@@ -120,26 +126,33 @@ public final class Implausible implements Rule {
         }
         String field =
                 measurand.reduction() instanceof Reduction.Reading reading ? "readings/" + reading.reading() : "log";
-        String written = Report.number(known.value()) + " " + known.unit().symbol();
+        String written = report.words().number(Report.number(known.value())) + " "
+                + known.unit().symbol();
         Report.Draft draft = report.at(run.run().places().of(field), study.subject(run));
         if (known.value() < -COVERAGE * known.standardUncertainty()) {
             draft.against(new Limit("0 " + known.unit().symbol(), "energy is taken, not given"))
-                    .meaning("The sign is wrong, or the meter measured something else.")
+                    .meaning(report.say("rules-surroundings.implausible.meaning-3"))
                     .found(
-                            "“" + measurand.title() + "” is " + written + " in the run "
-                                    + run.run().id(),
-                            "check how the meter was connected");
+                            report.say(
+                                    "rules-surroundings.implausible.found-3",
+                                    measurand.title(),
+                                    written,
+                                    run.run().id()),
+                            report.say("rules-surroundings.implausible.remedy-3"));
             return;
         }
         Optional<Double> ratingW = power ? ratingW(study, run) : Optional.empty();
         if (ratingW.isPresent() && known.unit().to(WATT).fast().apply(known.value()) > TIMES_RATING * ratingW.get()) {
             draft.against(new Limit("twice " + Report.number(ratingW.get()) + " W", RuleFacts.COMMON_PRACTICE))
-                    .meaning("It cannot have been fed so much; the unit is probably another.")
+                    .meaning(report.say("rules-surroundings.implausible.meaning-4"))
                     .found(
-                            "“" + measurand.title() + "” is " + written + " in the run "
-                                    + run.run().id() + ", where the maker of the item states a supply of "
-                                    + Report.number(ratingW.get()) + " W",
-                            "check the unit");
+                            report.say(
+                                    "rules-surroundings.implausible.found-4",
+                                    measurand.title(),
+                                    written,
+                                    run.run().id(),
+                                    ratingW.get()),
+                            report.say("rules-surroundings.implausible.remedy-4"));
         }
     }
 

@@ -28,10 +28,10 @@ public final class InterestUndeclared implements Rule {
             Item item = study.folder().items().get(id);
             if (item.obtained().isEmpty()) {
                 report.at(item.places().of("item"), study.subject())
-                        .meaning("A specimen that its maker chose may be better than those in the shops.")
+                        .meaning(report.say("rules-record.interest-undeclared.meaning"))
                         .found(
-                                "nothing says how the specimens of " + item.name() + " were come by",
-                                "add obtained: bought, lent by …, given by …, made by ourselves");
+                                report.say("rules-record.interest-undeclared.found", item.name()),
+                                report.say("rules-record.interest-undeclared.remedy"));
             }
         }
     }

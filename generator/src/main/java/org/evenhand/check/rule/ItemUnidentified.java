@@ -34,15 +34,17 @@ public final class ItemUnidentified implements Rule {
                 continue;
             }
             report.at(run.run().places().of("item"), study.subject(run))
-                    .meaning(
-                            "Runs of one specimen and runs of several look alike, so that nobody can tell how far they reach.")
+                    .meaning(report.say("rules-record.item-unidentified.meaning"))
                     .found(
-                            "the run " + run.run().id() + " does not say which specimen of " + item.name()
-                                    + " it was made on",
+                            report.say(
+                                    "rules-record.item-unidentified.found",
+                                    run.run().id(),
+                                    item.name()),
                             item.specimens().isEmpty()
-                                    ? "name the specimens in items/" + item.id()
-                                            + ", a name of your own will do; or say there under “unidentified” why not"
-                                    : "add specimen: one of " + String.join(", ", item.specimens()));
+                                    ? report.say("rules-record.item-unidentified.remedy", item.id())
+                                    : report.say(
+                                            "rules-record.item-unidentified.remedy-2",
+                                            String.join(", ", item.specimens())));
         }
     }
 }

@@ -37,7 +37,7 @@ public final class LengthShortOfLog implements Rule {
             }
             if (run.run().length().isEmpty()) {
                 report.at(run.run().places().of("log"), study.subject(run))
-                        .notCheckable("length", "add how long the run lasted");
+                        .notCheckable("length", report.say("rules-time.length-short-of-log.give"));
                 continue;
             }
             double declared = run.run().length().get().in(SECOND);
@@ -48,11 +48,13 @@ public final class LengthShortOfLog implements Rule {
             }
             report.at(run.run().places().of("length"), study.subject(run))
                     .against(limit.limit())
-                    .meaning("Either the run did not last as long as stated, or part of its log is missing.")
+                    .meaning(report.say("rules-time.length-short-of-log.meaning"))
                     .found(
-                            "the run is said to last " + run.run().length().get() + ", but its log covers "
-                                    + Report.number(logged / SECONDS_PER_MINUTE) + " min",
-                            "state the length that was logged, or bring the whole log");
+                            report.say(
+                                    "rules-time.length-short-of-log.found",
+                                    run.run().length().get(),
+                                    logged / SECONDS_PER_MINUTE),
+                            report.say("rules-time.length-short-of-log.remedy"));
         }
     }
 }

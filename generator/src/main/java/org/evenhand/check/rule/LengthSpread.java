@@ -36,7 +36,7 @@ public final class LengthSpread implements Rule {
                     boolean expected = study.method(run.run()).runLength().isPresent();
                     if (expected) {
                         report.at(run.run().places().of("run"), study.subject(run))
-                                .notCheckable("length", "add how long the run lasted");
+                                .notCheckable("length", report.say("rules-time.length-spread.give"));
                     }
                     continue;
                 }
@@ -63,11 +63,15 @@ public final class LengthSpread implements Rule {
         }
         report.at(study.place(sides), study.subject(sides))
                 .against(limit.limit())
-                .meaning("What a longer run shows may be its length alone.")
+                .meaning(report.say("rules-time.length-spread.meaning"))
                 .found(
-                        "the run " + shortest.run().id() + " lasted " + written(shortest) + ", the run "
-                                + longest.run().id() + " " + written(longest),
-                        "compare runs of one length, or reduce both over the same window");
+                        report.say(
+                                "rules-time.length-spread.found",
+                                shortest.run().id(),
+                                written(shortest),
+                                longest.run().id(),
+                                written(longest)),
+                        report.say("rules-time.length-spread.remedy"));
     }
 
     private static String written(LevelRun run) {

@@ -57,7 +57,7 @@ public final class LevelKindMixed implements Rule {
                 report.at(run.run().places().of("instruments"), study.subject(run))
                         .notCheckable(
                                 "instruments/" + source.name(),
-                                "name the meter that “" + source.name() + "” was read with");
+                                report.say("rules-sound.level-kind-mixed.give", source.name()));
                 pressure = true;
                 continue;
             }
@@ -67,20 +67,28 @@ public final class LevelKindMixed implements Rule {
                 report.at(
                                 meter.get().places().of("instrument"),
                                 Subject.study(study.study().id()))
-                        .notCheckable("weighting", "state the frequency weighting of the meter: A, C or Z");
+                        .notCheckable("weighting", report.say("rules-sound.level-kind-mixed.give-2"));
             } else {
-                String kind = (power ? "sound power" : "sound pressure") + ", weighting "
-                        + meter.get().weighting().get();
+                String kind = report.say(
+                        "rules-sound.level-kind-mixed.kind",
+                        report.say(
+                                power ? "rules-sound.level-kind-mixed.power" : "rules-sound.level-kind-mixed.pressure"),
+                        meter.get().weighting().get().toString());
                 kinds.putIfAbsent(kind, run);
             }
         }
         if (kinds.size() > 1) {
             String words = kinds.entrySet().stream()
-                    .map(e -> e.getKey() + " (run " + e.getValue().run().id() + ")")
+                    .map(e -> report.say(
+                            "rules-sound.level-kind-mixed.in-run",
+                            e.getKey(),
+                            e.getValue().run().id()))
                     .collect(Collectors.joining("; "));
             report.at(study.place(sides), study.subject(sides))
-                    .meaning("These are numbers in decibels of different things.")
-                    .found("the levels are of different kinds: " + words, "measure both sides with one kind of level");
+                    .meaning(report.say("rules-sound.level-kind-mixed.meaning"))
+                    .found(
+                            report.say("rules-sound.level-kind-mixed.found", words),
+                            report.say("rules-sound.level-kind-mixed.remedy"));
         }
         return pressure;
     }
@@ -92,7 +100,7 @@ public final class LevelKindMixed implements Rule {
             OptionalDouble distance = distanceM(run);
             if (distance.isEmpty()) {
                 report.at(run.run().places().of("run"), study.subject(run))
-                        .notCheckable("distance", "state how far the microphone was from the item");
+                        .notCheckable("distance", report.say("rules-sound.level-kind-mixed.give-3"));
                 continue;
             }
             nearest = nearest == null
@@ -113,12 +121,15 @@ public final class LevelKindMixed implements Rule {
         if (far > near * (1 + limit.value())) {
             report.at(study.place(sides), study.subject(sides))
                     .against(limit.limit())
-                    .meaning("Sound gets fainter with distance, whatever makes it.")
+                    .meaning(report.say("rules-sound.level-kind-mixed.meaning-2"))
                     .found(
-                            "the microphone was at " + Report.number(near) + " m in the run "
-                                    + nearest.run().id() + " and at " + Report.number(far) + " m in the run "
-                                    + farthest.run().id(),
-                            "repeat at one distance");
+                            report.say(
+                                    "rules-sound.level-kind-mixed.found-2",
+                                    near,
+                                    nearest.run().id(),
+                                    far,
+                                    farthest.run().id()),
+                            report.say("rules-sound.level-kind-mixed.remedy-2"));
         }
     }
 

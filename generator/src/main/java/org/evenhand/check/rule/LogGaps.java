@@ -51,12 +51,14 @@ public final class LogGaps implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.limit())
-                .meaning("Peaks and drops within the gaps are not in the figures.")
+                .meaning(report.say("rules-time.log-gaps.meaning"))
                 .found(
-                        Report.number(100 * log.shareMissing()) + " % of the samples are missing from the log of "
-                                + run.run().id() + ", if one was meant to be taken every "
-                                + Report.number(log.typicalStepS()) + " s",
-                        "bring the whole log, or repeat the run");
+                        report.say(
+                                "rules-time.log-gaps.found",
+                                100 * log.shareMissing(),
+                                run.run().id(),
+                                log.typicalStepS()),
+                        report.say("rules-time.log-gaps.remedy"));
     }
 
     private static void longest(StudyView study, LevelRun run, LogFacts log, Report report) {
@@ -67,11 +69,14 @@ public final class LogGaps implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.get().limit())
-                .meaning("The temperature can have gone up and down unseen while no sample was taken.")
+                .meaning(report.say("rules-time.log-gaps.meaning-2"))
                 .found(
-                        "the log of " + run.run().id() + " has no sample for " + Report.number(log.longestStepS())
-                                + " s from " + Report.number(log.longestStepFromS()) + " s on",
-                        "bring the whole log, or repeat the run");
+                        report.say(
+                                "rules-time.log-gaps.found-2",
+                                run.run().id(),
+                                log.longestStepS(),
+                                log.longestStepFromS()),
+                        report.say("rules-time.log-gaps.remedy"));
     }
 
     /** As stated in a unit of time, else a tenth of the shortest time constant; nothing if none is known. */

@@ -54,11 +54,15 @@ public final class LogTooCoarse implements Rule {
         MeasurandId id = new MeasurandId(run.run().method(), measurand.id());
         report.at(run.run().places().of("log"), study.subject(run).on(id))
                 .against(limit.limit())
-                .meaning("The time is known to one step between samples only, which is a large part of it.")
+                .meaning(report.say("rules-time.log-too-coarse.meaning"))
                 .found(
-                        "“" + measurand.title() + "” is " + Report.number(valueS) + " s in the run "
-                                + run.run().id() + ", give or take " + Report.number(stepS)
-                                + " s, for samples were taken every " + Report.number(stepS) + " s",
-                        "log more often, at least ten times before the event");
+                        report.say(
+                                "rules-time.log-too-coarse.found",
+                                measurand.title(),
+                                valueS,
+                                run.run().id(),
+                                stepS,
+                                stepS),
+                        report.say("rules-time.log-too-coarse.remedy"));
     }
 }

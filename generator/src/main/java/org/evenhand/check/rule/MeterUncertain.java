@@ -55,7 +55,7 @@ public final class MeterUncertain implements Rule {
                     report.at(run.run().places().of("instruments"), study.subject(run))
                             .notCheckable(
                                     "instruments/" + source.name(),
-                                    "name the instrument that “" + source.name() + "” was read with");
+                                    report.say("rules-power.meter-uncertain.give", source.name()));
                 }
             }
         }
@@ -72,7 +72,7 @@ public final class MeterUncertain implements Rule {
             report.at(
                             instrument.places().of("instrument"),
                             Subject.study(study.study().id()))
-                    .notCheckable("accuracy", "state the limits of error, as in 0.5 % of reading + 10 mW");
+                    .notCheckable("accuracy", report.say("rules-power.meter-uncertain.give-2"));
         } else {
             checkAccuracy(study, run, source, instrument, value.getAsDouble(), report);
         }
@@ -83,7 +83,7 @@ public final class MeterUncertain implements Rule {
             report.at(
                             instrument.places().of("instrument"),
                             Subject.study(study.study().id()))
-                    .notCheckable("resolution", "state the smallest change that shows");
+                    .notCheckable("resolution", report.say("rules-power.meter-uncertain.give-3"));
         } else if (instrument.resolution().get().unit().dimension().equals(Parts.WATT.dimension())) {
             double powerW =
                     Math.abs(source.unit().differenceTo(Parts.WATT).fast().apply(value.getAsDouble()));
@@ -92,11 +92,14 @@ public final class MeterUncertain implements Rule {
             if (stepW > finestW * ROUNDING) {
                 report.at(place, study.subject(run).on(Reach.of(study, run, source.name())))
                         .against(new Limit(Report.number(finestW) + " W", STEPS_ORIGIN))
-                        .meaning("Differences smaller than the meter's steps are lost.")
+                        .meaning(report.say("rules-power.meter-uncertain.meaning"))
                         .found(
-                                instrument.id() + " shows steps of "
-                                        + instrument.resolution().get() + " at " + Report.number(powerW) + " W",
-                                "measure with a meter that shows finer steps");
+                                report.say(
+                                        "rules-power.meter-uncertain.found",
+                                        instrument.id(),
+                                        instrument.resolution().get(),
+                                        powerW),
+                                report.say("rules-power.meter-uncertain.remedy"));
             }
         }
     }
@@ -123,12 +126,15 @@ public final class MeterUncertain implements Rule {
                             run.run().places().of("instruments/" + source.name()),
                             study.subject(run).on(Reach.of(study, run, source.name())))
                     .against(limit.limit())
-                    .meaning("The figure may be off by as much, and so may a difference to another meter's.")
+                    .meaning(report.say("rules-power.meter-uncertain.meaning-2"))
                     .found(
-                            "the limits of error of " + instrument.id() + " are "
-                                    + Report.number(100 * error / Math.abs(value)) + " % of the "
-                                    + Report.number(value) + " " + source.unit().symbol() + " that it read",
-                            "measure with a better meter, or in a range that suits it");
+                            report.say(
+                                    "rules-power.meter-uncertain.found-2",
+                                    instrument.id(),
+                                    100 * error / Math.abs(value),
+                                    value,
+                                    source.unit().symbol()),
+                            report.say("rules-power.meter-uncertain.remedy-2"));
         }
     }
 

@@ -1,8 +1,8 @@
 package org.evenhand.check.rule;
 
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.evenhand.check.Group;
 import org.evenhand.check.Report;
 import org.evenhand.check.Rule;
@@ -39,17 +39,21 @@ public final class MethodChanged implements Rule {
                     .filter(r -> r.run().methodVersion().isPresent())
                     .findFirst()
                     .orElseThrow();
-            String which = byVersion.entrySet().stream()
-                    .map(e ->
-                            "version " + e.getKey() + " (" + e.getValue().run().id() + ")")
-                    .collect(Collectors.joining(" and "));
+            List<String> which = byVersion.entrySet().stream()
+                    .map(e -> report.say(
+                            "rules-record.method-changed.version",
+                            e.getKey(),
+                            e.getValue().run().id()))
+                    .toList();
             report.at(odd.run().places().of("method-version"), study.subject(sides))
-                    .meaning("What is put down to the " + study.study().factor()
-                            + " may come from the change of method.")
+                    .meaning(report.say(
+                            "rules-record.method-changed.meaning", study.study().factor()))
                     .found(
-                            "the runs were done under " + which + " of the method “"
-                                    + study.method(odd.run()).title() + "”",
-                            "repeat the older runs under the newer version, or compare runs of one version");
+                            report.say(
+                                    "rules-record.method-changed.found",
+                                    String.join(report.words().say("language.and"), which),
+                                    study.method(odd.run()).title()),
+                            report.say("rules-record.method-changed.remedy"));
         }
     }
 

@@ -70,13 +70,16 @@ public final class NotSettled implements Rule {
         report.at(study.place(sides), study.subject(sides))
                 .as(Severity.REFUSE)
                 .against(criterion(study.method(first.run()), measurand))
-                .meaning("Runs that did not settle have no value, and those that did are not all there were.")
+                .meaning(report.say("rules-time.not-settled.meaning"))
                 .found(
-                        unsettled.size() + " of " + sides.runs().size()
-                                + (unsettled.size() == 1 ? " runs has" : " runs have") + " no settled value of “"
-                                + measurand.title() + "”, among them "
-                                + first.run().id() + ": " + why(first, measurand),
-                        "let the runs last until the temperature stands still");
+                        report.say(
+                                "rules-time.not-settled.found",
+                                unsettled.size(),
+                                sides.runs().size(),
+                                measurand.title(),
+                                first.run().id(),
+                                why(first, measurand)),
+                        report.say("rules-time.not-settled.remedy"));
     }
 
     /** @param settled the measurand that did not settle; another than the one concerned where it shares the column */
@@ -89,11 +92,14 @@ public final class NotSettled implements Rule {
             Report report) {
         report.at(run.run().places().of("log"), study.subject(run).on(reach))
                 .against(criterion(study.method(run.run()), settled))
-                .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
+                .meaning(report.say("rules-time.not-settled.meaning-2"))
                 .found(
-                        "“" + concerned.title() + "” was not settled in the run "
-                                + run.run().id() + ": " + why(run, settled),
-                        "let the run last until the temperature stands still");
+                        report.say(
+                                "rules-time.not-settled.found-2",
+                                concerned.title(),
+                                run.run().id(),
+                                why(run, settled)),
+                        report.say("rules-time.not-settled.remedy-2"));
     }
 
     /** A temperature that is read from a column as it goes, by the method's criterion for the column or the default. */
@@ -127,12 +133,16 @@ public final class NotSettled implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run).on(reach))
                 .against(limit.limit())
-                .meaning("The temperature is that of a run of this length; a longer one would get hotter.")
+                .meaning(report.say("rules-time.not-settled.meaning-2"))
                 .found(
-                        "“" + measurand.title() + "”: “" + column(measurand) + "” still rose by "
-                                + Report.number(risenK) + " K in the last " + Report.number(windowS / 60)
-                                + " min of the run " + run.run().id(),
-                        "let the run last until the temperature stands still");
+                        report.say(
+                                "rules-time.not-settled.found-3",
+                                measurand.title(),
+                                column(measurand),
+                                risenK,
+                                windowS / 60,
+                                run.run().id()),
+                        report.say("rules-time.not-settled.remedy-2"));
     }
 
     private static boolean isSettled(Measurand measurand) {

@@ -35,7 +35,7 @@ public final class OrderConfounded implements Rule {
                     timed.add(run);
                 } else if (run.run().origin() == Origin.MEASURED) {
                     report.at(run.run().places().of("run"), study.subject(run))
-                            .notCheckable("started", "say when the run began");
+                            .notCheckable("started", report.say("rules-repeats.order-confounded.give"));
                 }
             }
             timed.sort(Comparator.comparing(
@@ -58,14 +58,16 @@ public final class OrderConfounded implements Rule {
         // Single runs cannot take turns; that there is one only is another finding.
         if (blocks && counts.values().stream().allMatch(n -> n >= 2)) {
             report.at(study.place(sides), study.subject(sides))
-                    .meaning("Whatever drifted meanwhile, the room or the instrument, looks like the "
-                            + study.study().factor() + ".")
+                    .meaning(report.say(
+                            "rules-repeats.order-confounded.meaning",
+                            study.study().factor()))
                     .found(
-                            "the runs were made level by level: "
-                                    + counts.entrySet().stream()
+                            report.say(
+                                    "rules-repeats.order-confounded.found",
+                                    counts.entrySet().stream()
                                             .map(e -> e.getValue() + " × " + e.getKey())
-                                            .collect(Collectors.joining(", then ")),
-                            "take turns, or draw the order by lot");
+                                            .collect(Collectors.joining(", then "))),
+                            report.say("rules-repeats.order-confounded.remedy"));
         }
     }
 }

@@ -40,16 +40,17 @@ public final class Outlier implements Rule {
                                                     + study.study().levels().indexOf(summary.level())),
                                     subject(study, summary, outlier))
                             .against(new Limit("G " + Report.number(outlier.critical()), ORIGIN))
-                            .meaning("It counts like the others. One odd run moves a mean, and widens its interval.")
+                            .meaning(report.say("rules-repeats.outlier.meaning"))
                             .found(
-                                    "at “" + summary.level() + "” a value of “"
-                                            + study.measurand(summary.measurand())
-                                                    .title() + "”, "
-                                            + Report.number(outlier.value()) + " "
-                                            + summary.unit().symbol()
-                                            + ", is far off the others: G = " + Report.number(outlier.statistic())
-                                            + ", n = " + summary.n(),
-                                    "look for its cause; exclude the run only for a cause, and say which"));
+                                    report.say(
+                                            "rules-repeats.outlier.found",
+                                            summary.level(),
+                                            study.measurand(summary.measurand()).title(),
+                                            outlier.value(),
+                                            summary.unit().symbol(),
+                                            outlier.statistic(),
+                                            summary.n()),
+                                    report.say("rules-repeats.outlier.remedy")));
         }
     }
 

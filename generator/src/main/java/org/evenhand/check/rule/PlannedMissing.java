@@ -31,7 +31,7 @@ public final class PlannedMissing implements Rule {
         }
         if (plan.plannedRuns().isEmpty()) {
             report.at(plan.places().of("levels"), study.subject())
-                    .notCheckable("planned-runs", "add how many runs were planned for each level");
+                    .notCheckable("planned-runs", report.say("rules-record.planned-missing.give"));
             levelsWithoutRuns(study, report);
             return;
         }
@@ -44,12 +44,10 @@ public final class PlannedMissing implements Rule {
                         .count();
                 if (shown < planned) {
                     report.at(plan.places().of("levels/" + i), study.subject())
-                            .meaning("Whoever leaves out runs unseen can choose the answer.")
+                            .meaning(report.say("rules-record.planned-missing.meaning"))
                             .found(
-                                    "at “" + level + "” " + planned + " runs by “" + method + "” were planned and "
-                                            + shown + " are shown",
-                                    "bring the others; for those that came to nothing, a run file with outcome: failed"
-                                            + " and the reason will do");
+                                    report.say("rules-record.planned-missing.found", level, planned, method, shown),
+                                    report.say("rules-record.planned-missing.remedy"));
                 }
             }
         }
@@ -62,11 +60,10 @@ public final class PlannedMissing implements Rule {
             String level = plan.levels().get(i);
             if (study.runs().stream().noneMatch(r -> r.level().equals(level))) {
                 report.at(plan.places().of("levels/" + i), study.subject())
-                        .meaning("The answer speaks of what nobody has seen.")
+                        .meaning(report.say("rules-record.planned-missing.meaning-2"))
                         .found(
-                                "there is no run at “" + level + "”",
-                                "bring the runs, or a run file with outcome: failed and the reason; until then the status is"
-                                        + " wanted or draft");
+                                report.say("rules-record.planned-missing.found-2", level),
+                                report.say("rules-record.planned-missing.remedy-2"));
             }
         }
     }

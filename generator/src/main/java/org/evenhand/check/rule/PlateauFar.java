@@ -49,11 +49,14 @@ public final class PlateauFar implements Rule {
                 if (run.measured().value(measurand.id()) instanceof RunValue.Missing missing
                         && missing.rule().equals(FACTS.id())) {
                     report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
-                            .meaning("There is no figure for this run.")
+                            .meaning(report.say("rules-time.plateau-far.meaning"))
                             .found(
-                                    "“" + measurand.title() + "” cannot be told for the run "
-                                            + run.run().id() + ": " + missing.why(),
-                                    "let the run last several time constants");
+                                    report.say(
+                                            "rules-time.plateau-far.found",
+                                            measurand.title(),
+                                            run.run().id(),
+                                            missing.why()),
+                                    report.say("rules-time.plateau-far.remedy"));
                 }
             }
         }
@@ -71,12 +74,15 @@ public final class PlateauFar implements Rule {
         double minutes = SECOND.to(MINUTE).fast().apply(approach.timeConstantS());
         report.at(run.run().places().of("log"), study.subject(run).on(Reach.of(study, run, measurand)))
                 .against(limit.limit())
-                .meaning("Where the temperature would settle is farther than the figure given.")
+                .meaning(report.say("rules-time.plateau-far.meaning-2"))
                 .found(
-                        "“" + measurand.title() + "” counts as settled in the run "
-                                + run.run().id() + ", but with its time constant of " + Report.number(minutes)
-                                + " min there are " + Report.number(toCome) + " "
-                                + measurand.unit().ofDifference().symbol() + " still to come",
-                        "let the run last longer, or give the plateau of the fitted approach (asymptote)");
+                        report.say(
+                                "rules-time.plateau-far.found-2",
+                                measurand.title(),
+                                run.run().id(),
+                                minutes,
+                                toCome,
+                                measurand.unit().ofDifference().symbol()),
+                        report.say("rules-time.plateau-far.remedy-2"));
     }
 }

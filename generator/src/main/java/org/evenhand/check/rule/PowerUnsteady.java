@@ -56,10 +56,9 @@ public final class PowerUnsteady implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.limit())
-                .meaning("Another start or end of the run would have given another mean.")
+                .meaning(report.say("rules-power.power-unsteady.meaning"))
                 .found(
-                        "“" + column + "” drifted by " + Report.number(100 * share) + " % within 5 min, around "
-                                + Report.number(drift.middleS() / 60) + " min",
-                        "let the load settle before the run, or state the energy of the whole instead of a mean");
+                        report.say("rules-power.power-unsteady.found", column, 100 * share, drift.middleS() / 60),
+                        report.say("rules-power.power-unsteady.remedy"));
     }
 }

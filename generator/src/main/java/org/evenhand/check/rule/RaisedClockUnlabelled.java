@@ -46,7 +46,7 @@ public final class RaisedClockUnlabelled implements Rule {
         OptionalDouble rated = Stated.limit(item, CLOCK, MEGAHERTZ);
         if (rated.isEmpty()) {
             report.at(item.places().of("limits"), Subject.study(study.study().id()))
-                    .notCheckable("limits/clock", "state the clock that the maker of “" + item.name() + "” states");
+                    .notCheckable("limits/clock", report.say("rules-power.raised-clock-unlabelled.give", item.name()));
             return;
         }
         Report.Applied limit = report.limit(study.method(run.run()), Unit.ONE);
@@ -55,11 +55,10 @@ public final class RaisedClockUnlabelled implements Rule {
         if (loggedMhz > most && !labelled) {
             report.at(run.run().places().of("settings/" + CLOCK), study.subject(run))
                     .against(limit.limit())
-                    .meaning("Readers will take these for the figures of the item as it is sold.")
+                    .meaning(report.say("rules-power.raised-clock-unlabelled.meaning"))
                     .found(
-                            "the clock ran at " + Report.number(loggedMhz) + " MHz, above the maker's "
-                                    + Report.number(rated.getAsDouble()) + " MHz, and the settings do not say so",
-                            "state the clock among the settings, or run at the maker's");
+                            report.say("rules-power.raised-clock-unlabelled.found", loggedMhz, rated.getAsDouble()),
+                            report.say("rules-power.raised-clock-unlabelled.remedy"));
         }
     }
 }

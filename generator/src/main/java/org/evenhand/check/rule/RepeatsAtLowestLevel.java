@@ -59,18 +59,21 @@ public final class RepeatsAtLowestLevel implements Rule {
         for (LevelRun run : runs) {
             if (run.run().specimen().isEmpty()) {
                 report.at(run.run().places().of("item"), study.subject(run))
-                        .notCheckable("specimen", "say which specimen the run was made on");
+                        .notCheckable("specimen", report.say("rules-repeats.repeats-at-lowest-level.give"));
                 return;
             }
         }
         Set<String> specimens = specimens(runs);
         if (specimens.size() == 1) {
             report.at(place, study.subject(runs.get(0)))
-                    .meaning("The interval speaks of this specimen; others of its kind may lie outside of it.")
+                    .meaning(report.say("rules-repeats.repeats-at-lowest-level.meaning"))
                     .found(
-                            "n = " + summary.get().n() + " at “" + level + "” counts repeats of one specimen, "
-                                    + specimens.iterator().next(),
-                            "repeat on other specimens; then each counts once");
+                            report.say(
+                                    "rules-repeats.repeats-at-lowest-level.found",
+                                    summary.get().n(),
+                                    level,
+                                    specimens.iterator().next()),
+                            report.say("rules-repeats.repeats-at-lowest-level.remedy"));
         }
     }
 
@@ -83,11 +86,14 @@ public final class RepeatsAtLowestLevel implements Rule {
             int specimens = specimens(sides.runs()).size();
             if (specimens < pairs) {
                 report.at(study.place(sides), study.subject(sides))
-                        .meaning("The interval is narrower than so few specimens can justify.")
+                        .meaning(report.say("rules-repeats.repeats-at-lowest-level.meaning-2"))
                         .found(
-                                pairs + " pairs by " + pairedBy.get() + " come from " + specimens
-                                        + (specimens == 1 ? " specimen" : " specimens"),
-                                "pair by specimen, or repeat on more of them");
+                                report.say(
+                                        "rules-repeats.repeats-at-lowest-level.found-2",
+                                        pairs,
+                                        pairedBy.get(),
+                                        specimens),
+                                report.say("rules-repeats.repeats-at-lowest-level.remedy-2"));
             }
         }
     }

@@ -53,14 +53,15 @@ public final class RiseMisused implements Rule {
         Report.Draft draft = report.at(
                         method.places().of("measurands/" + id.measurand()),
                         study.subject().on(id))
-                .meaning("Under another ambient temperature the rise would be another one.");
+                .meaning(report.say("rules-surroundings.rise-misused.meaning"));
         if (method.cooling().filter(Method.Cooling.FIXED::equals).isEmpty()) {
             draft.against(new Limit("fixed cooling", ORIGIN))
                     .found(
-                            "“" + study.measurand(id).title()
-                                    + "” has no value: it would carry a rise to another ambient temperature, but the method "
-                                    + method.id() + " does not hold its cooling fixed",
-                            "find the highest ambient temperature by trial, or hold the cooling at one setting");
+                            report.say(
+                                    "rules-surroundings.rise-misused.found",
+                                    study.measurand(id).title(),
+                                    method.id()),
+                            report.say("rules-surroundings.rise-misused.remedy"));
             return;
         }
         List<LevelRun> held = study.countingRuns().stream()
@@ -73,13 +74,17 @@ public final class RiseMisused implements Rule {
             draft.as(shown ? Severity.WITHHOLD : Severity.NOTE)
                     .against(new Limit("no throttling", ORIGIN))
                     .found(
-                            "“" + study.measurand(id).title() + "” " + (shown ? "is given" : "has no value") + " for "
-                                    + held.size() + (held.size() == 1 ? " run" : " runs")
-                                    + " whose clock dropped, among them "
-                                    + held.get(0).run().id(),
+                            report.say(
+                                    "rules-surroundings.rise-misused.found-2",
+                                    study.measurand(id).title(),
+                                    shown
+                                            ? report.say("rules-surroundings.rise-misused.found-part")
+                                            : report.say("rules-surroundings.rise-misused.found-part-2"),
+                                    held.size(),
+                                    held.get(0).run().id()),
                             shown
-                                    ? "let the method yield the time until the clock drops, by which such runs are told"
-                                    : "read the time until the clock drops instead");
+                                    ? report.say("rules-surroundings.rise-misused.remedy-2")
+                                    : report.say("rules-surroundings.rise-misused.remedy-3"));
         }
     }
 
@@ -87,15 +92,17 @@ public final class RiseMisused implements Rule {
         Method method = study.method(sides.runs().get(0).run());
         if (method.cooling().isEmpty()) {
             report.at(method.places().of("method"), study.subject(sides))
-                    .notCheckable("cooling", "say in the method whether cooling is fixed or controlled");
+                    .notCheckable("cooling", report.say("rules-surroundings.rise-misused.give"));
         } else if (method.cooling().get() == Method.Cooling.CONTROLLED) {
             report.at(study.place(sides), study.subject(sides))
                     .against(new Limit("fixed cooling", ORIGIN))
-                    .meaning("The rise is what the control lets happen, not what the cooling can do.")
+                    .meaning(report.say("rules-surroundings.rise-misused.meaning-2"))
                     .found(
-                            "“" + sides.measurand().title() + "” is compared, but the method " + method.id()
-                                    + " cools as temperature asks for",
-                            "hold the cooling at one setting, or compare what the control is for: sound, power, speed");
+                            report.say(
+                                    "rules-surroundings.rise-misused.found-3",
+                                    sides.measurand().title(),
+                                    method.id()),
+                            report.say("rules-surroundings.rise-misused.remedy-4"));
         }
     }
 
@@ -108,7 +115,7 @@ public final class RiseMisused implements Rule {
             boolean broken = run.run().log().isPresent() && run.measured().log().isEmpty();
             if (told.isEmpty() && !broken) {
                 report.at(run.run().places().of("run"), study.subject(run))
-                        .notCheckable("clock", "set and log the clock, to tell whether it dropped");
+                        .notCheckable("clock", report.say("rules-surroundings.rise-misused.give-2"));
             }
         }
         if (held.isEmpty()) {
@@ -116,12 +123,14 @@ public final class RiseMisused implements Rule {
         }
         report.at(study.place(sides), study.subject(sides))
                 .against(new Limit("no throttling", ORIGIN))
-                .meaning(
-                        "A run that was held back settles at its controller's limit, not where its cooling would let it.")
+                .meaning(report.say("rules-surroundings.rise-misused.meaning-3"))
                 .found(
-                        "“" + sides.measurand().title() + "” is compared, but the clock dropped in "
-                                + held.size() + " of " + sides.runs().size() + " runs, among them "
-                                + held.get(0).run().id(),
-                        "compare the time until the clock drops, or the work done");
+                        report.say(
+                                "rules-surroundings.rise-misused.found-4",
+                                sides.measurand().title(),
+                                held.size(),
+                                sides.runs().size(),
+                                held.get(0).run().id()),
+                        report.say("rules-surroundings.rise-misused.remedy-5"));
     }
 }

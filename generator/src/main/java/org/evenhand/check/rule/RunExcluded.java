@@ -38,11 +38,14 @@ public final class RunExcluded implements Rule {
                     .filter(why -> why.codePoints().noneMatch(Character::isLetter))
                     .ifPresent(why -> report.at(run.run().places().of("why"), study.subject(run))
                             .as(Severity.WITHHOLD)
-                            .meaning("Whoever leaves out runs without a reason can choose the answer.")
+                            .meaning(report.say("rules-record.run-excluded.meaning"))
                             .found(
-                                    "the run " + run.run().id() + " is " + word(run) + ", and its reason, “" + why
-                                            + "”, says nothing",
-                                    "say what happened, in words"));
+                                    report.say(
+                                            "rules-record.run-excluded.found",
+                                            run.run().id(),
+                                            word(run, report),
+                                            why),
+                                    report.say("rules-record.run-excluded.remedy")));
         }
         study.study().levels().forEach(level -> checkLevel(study, level, report));
     }
@@ -58,24 +61,24 @@ public final class RunExcluded implements Rule {
         if (left.size() <= all.size() * limit.value()) {
             return;
         }
-        String which =
-                left.stream().map(r -> r.run().id() + " (" + word(r) + ")").collect(Collectors.joining(", "));
+        String which = left.stream()
+                .map(r -> r.run().id() + " (" + word(r, report) + ")")
+                .collect(Collectors.joining(", "));
         int index = study.study().levels().indexOf(level);
         for (LevelRun run : all) {
             if (run.run().counts()) {
                 report.at(study.study().places().of("levels/" + index), study.subject(run))
                         .against(limit.limit())
-                        .meaning("The figures are those of the runs that were kept, and say little about the others.")
+                        .meaning(report.say("rules-record.run-excluded.meaning-2"))
                         .found(
-                                "at “" + level + "” " + left.size() + " of " + all.size()
-                                        + " runs are left out of the summary: " + which,
-                                "keep all runs that followed the method, or repeat those that did not");
+                                report.say("rules-record.run-excluded.found-2", level, left.size(), all.size(), which),
+                                report.say("rules-record.run-excluded.remedy-2"));
                 return;
             }
         }
     }
 
-    private static String word(LevelRun run) {
-        return run.run().outcome().name().toLowerCase(Locale.ROOT);
+    private static String word(LevelRun run, Report report) {
+        return report.say("rules-record.outcome-" + run.run().outcome().name().toLowerCase(Locale.ROOT));
     }
 }

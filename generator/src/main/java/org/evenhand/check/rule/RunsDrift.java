@@ -47,13 +47,15 @@ public final class RunsDrift implements Rule {
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
                                 study.subject(runs.get(0)).on(summary.measurand()))
                         .against(new Limit("±" + Report.number(limit), ORIGIN))
-                        .meaning("The interval is too narrow, for it takes the runs to be independent.")
+                        .meaning(report.say("rules-repeats.runs-drift.meaning"))
                         .found(
-                                "at “" + summary.level() + "” the values of “"
-                                        + study.measurand(summary.measurand()).title()
-                                        + "” follow their order: r₁ = "
-                                        + Report.number(correlation.get().lag1()) + " over " + runs.size() + " runs",
-                                "find out what changes from run to run; rest longer, or warm up first");
+                                report.say(
+                                        "rules-repeats.runs-drift.found",
+                                        summary.level(),
+                                        study.measurand(summary.measurand()).title(),
+                                        correlation.get().lag1(),
+                                        runs.size()),
+                                report.say("rules-repeats.runs-drift.remedy"));
             }
         }
     }

@@ -70,11 +70,20 @@ public final class SensorStuck implements Rule {
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(new Limit(
                         "fewer than " + AT_LIMIT + " samples at the end of the range", RuleFacts.COMMON_PRACTICE))
-                .meaning("The true values lie " + (above ? "above" : "below") + " what the instrument can show.")
+                .meaning(report.say(
+                        "rules-surroundings.sensor-stuck.meaning",
+                        above
+                                ? report.say("rules-surroundings.sensor-stuck.meaning-part")
+                                : report.say("rules-surroundings.sensor-stuck.meaning-part-2")))
                 .found(
-                        "“" + column + "” stays at " + Report.number(value) + " " + unit.symbol() + " for " + samples
-                                + " samples of the run " + run.run().id() + ", the end of its instrument's range",
-                        "measure with an instrument of a wider range");
+                        report.say(
+                                "rules-surroundings.sensor-stuck.found",
+                                column,
+                                value,
+                                unit.symbol(),
+                                samples,
+                                run.run().id()),
+                        report.say("rules-surroundings.sensor-stuck.remedy"));
     }
 
     private static void flat(StudyView study, LevelRun run, String column, ColumnFacts facts, Report report) {
@@ -84,12 +93,15 @@ public final class SensorStuck implements Rule {
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(new Limit(
                         "fewer than " + EQUAL + " equal samples while the load changes", RuleFacts.COMMON_PRACTICE))
-                .meaning("What the sensor shows is not what happened.")
+                .meaning(report.say("rules-surroundings.sensor-stuck.meaning-2"))
                 .found(
-                        "“" + column + "” does not move for " + facts.longestConstant() + " samples of the run "
-                                + run.run().id() + ", from " + Report.number(facts.longestConstantFromS())
-                                + " s on, though the load changes",
-                        "check the sensor and its logging, and repeat the run");
+                        report.say(
+                                "rules-surroundings.sensor-stuck.found-2",
+                                column,
+                                facts.longestConstant(),
+                                run.run().id(),
+                                facts.longestConstantFromS()),
+                        report.say("rules-surroundings.sensor-stuck.remedy-2"));
     }
 
     /** A temperature ought to follow power, or else the clock; power ought to follow the clock. */

@@ -15,8 +15,6 @@ import org.evenhand.quantity.UnitKind;
 /** What was asked for is not what was run. */
 public final class SettingNotReached implements Rule {
 
-    private static final String REMEDY = "find out why it was ignored, or state what was run";
-
     private static final RuleFacts FACTS = RuleFacts.of(
                     "setting-not-reached",
                     Group.POWER,
@@ -56,8 +54,8 @@ public final class SettingNotReached implements Rule {
         if (!(off > limit.value())) {
             return;
         }
-        String message = "the run " + run.run().id() + " asks for a " + name + " of " + Report.number(asked) + " "
-                + unit.symbol() + ", but the log comes no nearer than " + Report.number(nearest) + " " + unit.symbol();
+        String message = report.say(
+                "rules-power.setting-not-reached.found", run.run().id(), name, asked, unit.symbol(), nearest);
         boolean refused = false;
         if (name.equals(study.study().factor())) {
             for (StudyView.Sides sides : study.sides()) {
@@ -66,16 +64,16 @@ public final class SettingNotReached implements Rule {
                     report.at(run.run().places().of("settings/" + name), study.subject(sides))
                             .as(Severity.REFUSE)
                             .against(limit.limit())
-                            .meaning("The comparison is not one of the levels that it names.")
-                            .found(message, REMEDY);
+                            .meaning(report.say("rules-power.setting-not-reached.meaning"))
+                            .found(message, report.say("rules-power.setting-not-reached.remedy"));
                 }
             }
         }
         if (!refused) {
             report.at(run.run().places().of("settings/" + name), study.subject(run))
                     .against(limit.limit())
-                    .meaning("The figures belong to another " + name + " than the one stated.")
-                    .found(message, REMEDY);
+                    .meaning(report.say("rules-power.setting-not-reached.meaning-2", name))
+                    .found(message, report.say("rules-power.setting-not-reached.remedy"));
         }
     }
 }

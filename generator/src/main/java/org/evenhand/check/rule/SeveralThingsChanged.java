@@ -50,16 +50,21 @@ public final class SeveralThingsChanged implements Rule {
         }
         if (without != null) {
             report.at(without.run().places().of("settings"), study.subject(without))
-                    .notCheckable("settings/" + name, "state it for every run, or for none");
+                    .notCheckable("settings/" + name, report.say("rules-surroundings.several-things-changed.give"));
         }
         if (values.size() > 1) {
             report.at(odd.run().places().of("settings/" + name), study.subject(sides))
-                    .meaning("What is put down to the " + study.study().factor() + " may come from the " + name + ".")
+                    .meaning(report.say(
+                            "rules-surroundings.several-things-changed.meaning",
+                            study.study().factor(),
+                            name))
                     .found(
-                            "beside the " + study.study().factor() + ", the " + name + " differs too: "
-                                    + String.join(", ", values),
-                            "repeat with one " + name
-                                    + ", or declare it in changes-with-factor if it cannot but change");
+                            report.say(
+                                    "rules-surroundings.several-things-changed.found",
+                                    study.study().factor(),
+                                    name,
+                                    String.join(", ", values)),
+                            report.say("rules-surroundings.several-things-changed.remedy", name));
         }
     }
 
@@ -72,10 +77,13 @@ public final class SeveralThingsChanged implements Rule {
                 || plan.changesWithFactor().contains("item");
         if (items.size() > 1 && !varied) {
             report.at(study.place(sides), study.subject(sides))
-                    .meaning("What is put down to the " + plan.factor() + " may come from the item.")
+                    .meaning(report.say("rules-surroundings.several-things-changed.meaning-2", plan.factor()))
                     .found(
-                            "beside the " + plan.factor() + ", the item differs too: " + String.join(", ", items),
-                            "compare runs of one item, or make the item the factor");
+                            report.say(
+                                    "rules-surroundings.several-things-changed.found-2",
+                                    plan.factor(),
+                                    String.join(", ", items)),
+                            report.say("rules-surroundings.several-things-changed.remedy-2"));
         }
     }
 }

@@ -29,10 +29,10 @@ public final class SingleRun implements Rule {
             for (String level : study.study().levels()) {
                 if (sides.at(level).size() == 1) {
                     report.at(study.place(sides), study.subject(sides))
-                            .meaning("Nothing tells how far another run would have come out differently.")
+                            .meaning(report.say("rules-repeats.single-run.meaning"))
                             .found(
-                                    "there is a single run at “" + level + "”",
-                                    "repeat it; two values allow an interval, five make it useful");
+                                    report.say("rules-repeats.single-run.found", level),
+                                    report.say("rules-repeats.single-run.remedy"));
                 }
             }
         }
@@ -49,11 +49,13 @@ public final class SingleRun implements Rule {
                                 study.study().places().of("levels"),
                                 Subject.run(study.study().id(), summary.runs().get(0))
                                         .on(summary.measurand()))
-                        .meaning("Nothing tells how far another run would have come out differently.")
+                        .meaning(report.say("rules-repeats.single-run.meaning"))
                         .found(
-                                "there is a single run at “" + summary.level() + "” for “"
-                                        + study.measurand(summary.measurand()).title() + "”",
-                                "repeat it; two values allow an interval, five make it useful");
+                                report.say(
+                                        "rules-repeats.single-run.found-2",
+                                        summary.level(),
+                                        study.measurand(summary.measurand()).title()),
+                                report.say("rules-repeats.single-run.remedy"));
             }
         }
     }

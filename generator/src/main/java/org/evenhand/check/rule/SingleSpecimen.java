@@ -44,11 +44,13 @@ public final class SingleSpecimen implements Rule {
                 report.at(
                                 study.study().places().of("levels"),
                                 Subject.study(study.study().id()))
-                        .meaning("Another specimen of " + item.name() + " may behave differently.")
+                        .meaning(report.say("rules-record.single-specimen.meaning", item.name()))
                         .found(
-                                "all runs of " + item.name() + " were made on one specimen, "
-                                        + specimens.iterator().next(),
-                                "test more specimens, or keep every statement to this one");
+                                report.say(
+                                        "rules-record.single-specimen.found",
+                                        item.name(),
+                                        specimens.iterator().next()),
+                                report.say("rules-record.single-specimen.remedy"));
             }
         }
     }

@@ -43,7 +43,7 @@ public final class StartSpread implements Rule {
             if (above.isEmpty()) {
                 Heat.missingOfStart(study, run)
                         .ifPresent(field -> report.at(run.run().places().of("run"), study.subject(run))
-                                .notCheckable(field, Heat.START_REMEDY));
+                                .notCheckable(field, report.say("rules-time.start-unknown")));
                 continue;
             }
             if (coldest == null || above.getAsDouble() < aboveK(study, coldest, column)) {
@@ -64,12 +64,16 @@ public final class StartSpread implements Rule {
         }
         report.at(study.place(sides), study.subject(sides))
                 .against(limit.limit())
-                .meaning("The difference found may be that of the rest before the runs.")
+                .meaning(report.say("rules-time.start-spread.meaning"))
                 .found(
-                        "“" + column + "” was " + Report.number(low) + " K above ambient at the start of the run "
-                                + coldest.run().id() + " and " + Report.number(high) + " K at that of the run "
-                                + warmest.run().id(),
-                        "let both sides rest alike, and repeat");
+                        report.say(
+                                "rules-time.start-spread.found",
+                                column,
+                                low,
+                                coldest.run().id(),
+                                high,
+                                warmest.run().id()),
+                        report.say("rules-time.start-spread.remedy"));
     }
 
     private static double aboveK(StudyView study, LevelRun run, String column) {

@@ -38,22 +38,31 @@ public final class SummaryWithoutRuns implements Rule {
 
     private static void fault(StudyView study, Study.StatedFigure stated, Place place, Report report) {
         Optional<LevelSummary> summary = study.evidence().summary(stated.level(), stated.measurand());
-        String what = "the mean of “" + study.measurand(stated.measurand()).title() + "” at “" + stated.level()
-                + "” is stated as " + stated.mean();
+        String what = report.say(
+                "rules-record.summary-without-runs.stated",
+                study.measurand(stated.measurand()).title(),
+                stated.level(),
+                stated.mean());
         boolean hasRuns = study.countingRuns().stream()
                 .anyMatch(r -> r.level().equals(stated.level())
                         && r.value(stated.measurand()).isPresent());
         if (!hasRuns) {
             report.at(place, study.subject())
-                    .meaning("Nobody can see how the figure came about.")
-                    .found(what + ", but no run stands behind it", "attach the runs, or delete the figure");
+                    .meaning(report.say("rules-record.summary-without-runs.meaning"))
+                    .found(
+                            report.say("rules-record.summary-without-runs.found", what),
+                            report.say("rules-record.summary-without-runs.remedy"));
         } else if (summary.isEmpty() || summary.get().mean().isEmpty()) {
             report.at(place, study.subject())
-                    .meaning("Nobody can see how the figure came about.")
+                    .meaning(report.say("rules-record.summary-without-runs.meaning"))
                     .found(
-                            what + ", but the runs have no mean"
-                                    + (isCensored(summary) ? ": some are only known to be larger" : ""),
-                            "list the measurand in the study; give no mean of what did not happen in every run");
+                            report.say(
+                                    "rules-record.summary-without-runs.found-2",
+                                    what,
+                                    isCensored(summary)
+                                            ? report.say("rules-record.summary-without-runs.found-part")
+                                            : ""),
+                            report.say("rules-record.summary-without-runs.remedy-2"));
         } else {
             LevelSummary found = summary.get();
             double computed = found.mean().getAsDouble();
@@ -69,11 +78,15 @@ public final class SummaryWithoutRuns implements Rule {
                 return;
             }
             report.at(place, study.subject())
-                    .meaning("One of the two is wrong, and a reader cannot tell which.")
+                    .meaning(report.say("rules-record.summary-without-runs.meaning-2"))
                     .found(
-                            what + ", but the " + found.runs().size() + " runs give " + Report.number(computed) + " "
-                                    + found.unit().symbol(),
-                            "find out which is wrong: a run that is missing, or a slip in the calculation");
+                            report.say(
+                                    "rules-record.summary-without-runs.found-3",
+                                    what,
+                                    found.runs().size(),
+                                    computed,
+                                    found.unit().symbol()),
+                            report.say("rules-record.summary-without-runs.remedy-3"));
         }
     }
 

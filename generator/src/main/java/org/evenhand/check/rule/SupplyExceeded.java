@@ -63,10 +63,7 @@ public final class SupplyExceeded implements Rule {
         OptionalDouble rating = ratingW(supply);
         if (rating.isEmpty()) {
             report.at(supply.places().of("limits"), Subject.study(study.study().id()))
-                    .notCheckable(
-                            "limits/supply-power",
-                            "state what “" + supply.name()
-                                    + "” is rated for, as supply-power, or as supply-voltage and supply-current");
+                    .notCheckable("limits/supply-power", report.say("rules-power.supply-exceeded.give", supply.name()));
             return;
         }
         Report.Applied limit = report.limit(study.method(run.run()), Unit.ONE);
@@ -77,12 +74,11 @@ public final class SupplyExceeded implements Rule {
                     .against(limit.limit())
                     .meaning(
                             exceeded
-                                    ? "The supply may have failed to deliver, and the figures would be its own."
-                                    : "The supply was close to its rating, where its voltage may sag.")
+                                    ? report.say("rules-power.supply-exceeded.meaning")
+                                    : report.say("rules-power.supply-exceeded.meaning-2"))
                     .found(
-                            "the power peaked at " + Report.number(peakW) + " W, on a supply rated for "
-                                    + Report.number(rating.getAsDouble()) + " W",
-                            "repeat on a supply with more to spare");
+                            report.say("rules-power.supply-exceeded.found", peakW, rating.getAsDouble()),
+                            report.say("rules-power.supply-exceeded.remedy"));
         }
     }
 

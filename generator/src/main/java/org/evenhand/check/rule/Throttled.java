@@ -40,7 +40,7 @@ public final class Throttled implements Rule {
                 check(study, run, throttledS, report);
             } else if (clock != null && blocks != null && !run.run().settings().containsKey(CLOCK)) {
                 report.at(run.run().places().of("settings"), study.subject(run))
-                        .notCheckable("settings/" + CLOCK, "state the clock that was asked for");
+                        .notCheckable("settings/" + CLOCK, report.say("rules-power.throttled.give"));
             }
         }
     }
@@ -53,13 +53,14 @@ public final class Throttled implements Rule {
         report.at(run.run().places().of("log"), study.subject(run))
                 .as(isShown(study, run) ? Severity.NOTE : Severity.CAVEAT)
                 .against(limit.limit())
-                .meaning("The figures are those of an item that was held back.")
+                .meaning(report.say("rules-power.throttled.meaning"))
                 .found(
-                        "the clock was below " + Report.number(100 * SHARE) + " % of what was asked for during "
-                                + Report.number(throttledS) + " of "
-                                + Report.number(
-                                        run.measured().log().orElseThrow().durationS()) + " s",
-                        "show the share of time among the measurands, or cool the item better");
+                        report.say(
+                                "rules-power.throttled.found",
+                                100 * SHARE,
+                                throttledS,
+                                run.measured().log().orElseThrow().durationS()),
+                        report.say("rules-power.throttled.remedy"));
     }
 
     /** Whether the study shows how much the item was held back. */

@@ -47,13 +47,16 @@ public final class TwoStates implements Rule {
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
                                 study.subject(runs.get(0)).on(summary.measurand()))
                         .against(new Limit("p 0.05", "dip test, after Hartigan and Hartigan (1985)"))
-                        .meaning("The mean lies where there are no values, and the interval describes neither group.")
+                        .meaning(report.say("rules-repeats.two-states.meaning"))
                         .found(
-                                "at “" + summary.level() + "” the values of “"
-                                        + study.measurand(summary.measurand()).title()
-                                        + "” fall into two groups: dip " + Report.number(test.dip()) + ", p "
-                                        + Report.number(test.p()) + ", n = " + runs.size(),
-                                "find out what the groups have in common, and make it a setting");
+                                report.say(
+                                        "rules-repeats.two-states.found",
+                                        summary.level(),
+                                        study.measurand(summary.measurand()).title(),
+                                        test.dip(),
+                                        test.p(),
+                                        runs.size()),
+                                report.say("rules-repeats.two-states.remedy"));
             }
         }
     }

@@ -18,7 +18,6 @@ import org.evenhand.quantity.Unit;
 public final class Undervoltage implements Rule {
 
     private static final String FLAG = "undervoltage";
-    private static final String REMEDY = "repeat with a supply and a lead that hold the voltage";
 
     private static final RuleFacts FACTS =
             RuleFacts.of("undervoltage", Group.POWER, Severity.CAVEAT, "a flag for low voltage that the item raised");
@@ -39,22 +38,17 @@ public final class Undervoltage implements Rule {
                 double raisedS = column.get().mean()
                         / column.get().highest()
                         * run.measured().log().orElseThrow().durationS();
-                found(
-                        study,
-                        run,
-                        "log",
-                        "the flag for low voltage was raised, for about " + Report.number(raisedS) + " s in all",
-                        report);
+                found(study, run, "log", report.say("rules-power.undervoltage.seconds", raisedS), report);
             } else if (count.isPresent() && count.getAsDouble() > 0) {
                 found(
                         study,
                         run,
                         "readings/" + FLAG,
-                        "the flag for low voltage was raised " + Report.number(count.getAsDouble()) + " times",
+                        report.say("rules-power.undervoltage.times", count.getAsDouble()),
                         report);
             } else if (recorded && column.isEmpty() && run.run().log().isPresent()) {
                 report.at(run.run().places().of("log"), study.subject(run))
-                        .notCheckable("columns/" + FLAG, "the method records this flag; log it, or say where it is");
+                        .notCheckable("columns/" + FLAG, report.say("rules-power.undervoltage.give"));
             }
         }
     }
@@ -62,14 +56,19 @@ public final class Undervoltage implements Rule {
     private static void found(StudyView study, LevelRun run, String field, String message, Report report) {
         Place place = run.run().places().of(field);
         report.at(place, study.subject(run))
-                .meaning("The item may have slowed down for want of voltage, or computed wrongly.")
-                .found(message, REMEDY);
+                .meaning(report.say("rules-power.undervoltage.meaning"))
+                .found(message, report.say("rules-power.undervoltage.remedy"));
         for (StudyView.Sides sides : study.sides()) {
             if (Speed.isOne(sides.measurand()) && sides.runs().contains(run)) {
                 report.at(place, study.subject(sides))
                         .as(Severity.REFUSE)
-                        .meaning("The difference in speed may be that of the supplies.")
-                        .found("in the run " + run.run().id() + " " + message, REMEDY);
+                        .meaning(report.say("rules-power.undervoltage.meaning-2"))
+                        .found(
+                                report.say(
+                                        "rules-power.undervoltage.found",
+                                        run.run().id(),
+                                        message),
+                                report.say("rules-power.undervoltage.remedy"));
             }
         }
     }

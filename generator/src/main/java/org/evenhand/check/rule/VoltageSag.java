@@ -54,7 +54,7 @@ public final class VoltageSag implements Rule {
                 setting.isPresent() ? setting : Stated.limit(study.item(run.run()), "nominal-voltage", VOLT);
         if (nominal.isEmpty()) {
             report.at(run.run().places().of("settings"), study.subject(run))
-                    .notCheckable("settings/supply-voltage", "state the voltage to which the supply was set");
+                    .notCheckable("settings/supply-voltage", report.say("rules-power.voltage-sag.give"));
             return;
         }
         Report.Applied limit = report.limit(study.method(run.run()), Unit.ONE);
@@ -62,12 +62,11 @@ public final class VoltageSag implements Rule {
         if (sag > limit.value() * (1 + 1e-9)) {
             report.at(run.run().places().of("log"), study.subject(run))
                     .against(limit.limit())
-                    .meaning("What the run shows may be the supply or its lead, and not the item.")
+                    .meaning(report.say("rules-power.voltage-sag.meaning"))
                     .found(
-                            "“" + column + "” fell to " + Report.number(lowestV) + " V, "
-                                    + Report.number(100 * sag) + " % below the nominal "
-                                    + Report.number(nominal.getAsDouble()) + " V",
-                            "use a stronger supply, or a shorter or thicker lead");
+                            report.say(
+                                    "rules-power.voltage-sag.found", column, lowestV, 100 * sag, nominal.getAsDouble()),
+                            report.say("rules-power.voltage-sag.remedy"));
         }
     }
 }

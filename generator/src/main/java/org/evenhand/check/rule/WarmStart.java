@@ -42,7 +42,7 @@ public final class WarmStart implements Rule {
             if (involvesHeat && !said) {
                 Heat.missingOfStart(study, run)
                         .ifPresent(field -> report.at(run.run().places().of("run"), study.subject(run))
-                                .notCheckable(field, Heat.START_REMEDY));
+                                .notCheckable(field, report.say("rules-time.start-unknown")));
             }
         }
     }
@@ -54,10 +54,9 @@ public final class WarmStart implements Rule {
         }
         report.at(run.run().places().of("log"), study.subject(run))
                 .against(limit.limit())
-                .meaning("Heat from before the run makes it hot sooner, and limits are reached earlier.")
+                .meaning(report.say("rules-time.warm-start.meaning"))
                 .found(
-                        "the run " + run.run().id() + " starts with “" + column + "” " + Report.number(aboveK)
-                                + " K above the ambient temperature",
-                        "let it rest, unpowered, until it is as warm as the room, and repeat the run");
+                        report.say("rules-time.warm-start.found", run.run().id(), column, aboveK),
+                        report.say("rules-time.warm-start.remedy"));
     }
 }

@@ -59,10 +59,10 @@ public final class WrongMean implements Rule {
             report.at(
                             method.places().of("measurands/" + part.id() + "/reduce"),
                             Subject.study(study.study().id()))
-                    .meaning("Loud moments count for less than their energy.")
+                    .meaning(report.say("rules-repeats.wrong-mean.meaning"))
                     .found(
-                            "“" + part.title() + "” is a linear mean of decibels",
-                            "reduce it by level-mean, which averages the energy");
+                            report.say("rules-repeats.wrong-mean.found", part.title()),
+                            report.say("rules-repeats.wrong-mean.remedy"));
         }
     }
 
@@ -91,17 +91,21 @@ public final class WrongMean implements Rule {
                     .against(limit.limit())
                     .meaning(
                             ratio
-                                    ? "The mean that is shown depends on which side was called the base."
-                                    : "Long runs count for no more than short ones.")
+                                    ? report.say("rules-repeats.wrong-mean.meaning-2")
+                                    : report.say("rules-repeats.wrong-mean.meaning-3"))
                     .found(
-                            "at “" + summary.level() + "” the arithmetic mean of “"
-                                    + study.measurand(summary.measurand()).title() + "” is "
-                                    + Report.number(arithmetic) + ", but "
-                                    + (ratio ? "the geometric mean is " : "the totals give ")
-                                    + Report.number(proper.getAsDouble()),
+                            report.say(
+                                    "rules-repeats.wrong-mean.found-2",
+                                    summary.level(),
+                                    study.measurand(summary.measurand()).title(),
+                                    arithmetic,
+                                    ratio
+                                            ? report.say("rules-repeats.wrong-mean.found-part")
+                                            : report.say("rules-repeats.wrong-mean.found-part-2"),
+                                    proper.getAsDouble()),
                             ratio
-                                    ? "make each a ratio comparison, and combine them as geometric-mean"
-                                    : "compare what was counted and the time it took, or runs of one length");
+                                    ? report.say("rules-repeats.wrong-mean.remedy-2")
+                                    : report.say("rules-repeats.wrong-mean.remedy-3"));
         }
     }
 
