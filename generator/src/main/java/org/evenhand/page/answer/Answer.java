@@ -30,6 +30,7 @@ import org.evenhand.page.view.Link;
 import org.evenhand.page.words.Origins;
 import org.evenhand.page.words.StudyNames;
 import org.evenhand.page.words.Verdicts;
+import org.evenhand.words.Words;
 
 /**
  * A study on the way to its page: what every part of the page asks.
@@ -48,6 +49,11 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
                 context,
                 new StudyNames(context.checked().folder(), study),
                 FindingViews.of(Address.answer(study.id()), checked.findings()));
+    }
+
+    /** In the language of the publication. */
+    Words words() {
+        return context.words();
     }
 
     StudyEvidence evidence() {

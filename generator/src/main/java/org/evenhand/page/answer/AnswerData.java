@@ -1,10 +1,12 @@
 package org.evenhand.page.answer;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.model.Item;
@@ -81,7 +83,7 @@ final class AnswerData {
                 "dateModified",
                 unfolding.modified(),
                 "temporalCoverage",
-                Heads.tested(answer).map(days -> days.replace(" to ", "/")),
+                tested(answer),
                 "about",
                 answer.items().stream().map(this::product).toList(),
                 "measurementTechnique",
@@ -96,6 +98,13 @@ final class AnswerData {
                         .toList());
         report.put("@id", address());
         return report;
+    }
+
+    /** First and last day of the runs as an interval of ISO 8601, a day alone as itself. */
+    private static Optional<String> tested(Answer answer) {
+        TreeSet<LocalDate> days = Heads.days(answer);
+        if (days.isEmpty()) return Optional.empty();
+        return Optional.of(days.size() == 1 ? days.first().toString() : days.first() + "/" + days.last());
     }
 
     private Map<String, Object> product(Item item) {

@@ -20,34 +20,37 @@ import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Entry;
 import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.Link;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
+import org.evenhand.words.Words;
 
 /** The block at the head of a report. */
 final class Heads {
 
-    static final String KIND = "Test report";
-
     private Heads() {}
 
     static HeadBlock of(Answer answer, String status) {
+        Words words = answer.words();
         Study study = answer.study();
         List<Entry> entries = new ArrayList<>();
-        tested(answer).ifPresent(t -> entries.add(Entry.of("Tested", t)));
-        study.answered().ifPresent(d -> entries.add(Entry.of("Answered", d.toString())));
-        amended(study).ifPresent(entries::add);
+        tested(answer).ifPresent(t -> entries.add(Entry.of(words.say("report.tested"), t)));
+        study.answered().ifPresent(d -> entries.add(Entry.of(words.say("report.answered"), words.day(d))));
+        amended(study, words).ifPresent(entries::add);
         sealed(answer).ifPresent(entries::add);
-        together("Test items", answer.items().stream().map(i -> item(answer, i)).toList())
+        together(
+                        words.say("report.items"),
+                        answer.items().stream().map(i -> item(answer, i)).toList())
                 .ifPresent(entries::add);
-        together("Test methods", answer.methods().stream().map(Heads::method).toList())
+        together(
+                        words.say("report.methods"),
+                        answer.methods().stream().map(m -> method(m, words)).toList())
                 .ifPresent(entries::add);
         entries.add(Entry.of(
-                "Factor",
+                words.say("report.factor"),
                 Sentence.capital(answer.names().factor()) + ": "
                         + study.levels().stream().map(answer.names()::level).collect(Collectors.joining(", "))));
         if (!answer.instruments().isEmpty()) {
             entries.add(new Entry(
-                    "Instruments",
+                    words.say("report.instruments"),
                     answer.instruments().stream()
                             .map(i -> Link.to(i.name().orElse(i.id()), Address.instrument(i.id())))
                             .toList(),
@@ -55,11 +58,15 @@ final class Heads {
         }
         if (!study.authors().isEmpty()) {
             entries.add(Entry.of(
-                    study.answered().isPresent() ? "Answered by" : "Asked by", String.join(", ", study.authors())));
+                    words.say(study.answered().isPresent() ? "report.answered-by" : "report.asked-by"),
+                    String.join(", ", study.authors())));
         }
         contributed(answer).ifPresent(entries::add);
-        answer.context().publication().contact().ifPresent(c -> entries.add(Entry.of("Report an error to", c)));
-        return new HeadBlock(KIND, study.id(), version(study), status, entries);
+        answer.context()
+                .publication()
+                .contact()
+                .ifPresent(c -> entries.add(Entry.of(words.say("report.errors-to"), c)));
+        return new HeadBlock(words.say("report.kind"), study.id(), version(study), status, entries);
     }
 
     /** Each revision is a version; before any, there is none until it is answered. */
@@ -68,7 +75,19 @@ final class Heads {
     }
 
     /** First and last day of the runs. */
-    static Optional<String> tested(Answer answer) {
+    private static Optional<String> tested(Answer answer) {
+        Words words = answer.words();
+        TreeSet<LocalDate> days = days(answer);
+        return days.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        days.size() == 1
+                                ? words.day(days.first())
+                                : words.say("report.days", words.day(days.first()), words.day(days.last())));
+    }
+
+    /** The days of the runs, by the clock of UTC. */
+    static TreeSet<LocalDate> days(Answer answer) {
         TreeSet<LocalDate> days = new TreeSet<>();
         for (LevelRun run : answer.evidence().runs()) {
             run.run()
@@ -76,21 +95,17 @@ final class Heads {
                     .ifPresent(s ->
                             days.add(s.withOffsetSameInstant(ZoneOffset.UTC).toLocalDate()));
         }
-        if (days.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                days.first().equals(days.last()) ? days.first().toString() : days.first() + " to " + days.last());
+        return days;
     }
 
-    private static Optional<Entry> amended(Study study) {
+    private static Optional<Entry> amended(Study study, Words words) {
         List<Revision> revisions = study.revisions();
         if (revisions.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(Entry.of(
-                "Amended",
-                Link.here(revisions.get(revisions.size() - 1).on().toString(), Address.revision(revisions.size()))));
+                words.say("report.amended"),
+                Link.here(words.day(revisions.get(revisions.size() - 1).on()), Address.revision(revisions.size()))));
     }
 
     /** Credit for runs that somebody else did. */
@@ -98,17 +113,21 @@ final class Heads {
         TreeMap<String, Integer> runs = new TreeMap<>();
         answer.evidence().runs().forEach(r -> r.run().doneBy().ifPresent(name -> runs.merge(name, 1, Integer::sum)));
         String names = runs.entrySet().stream()
-                .map(e -> e.getKey() + " (" + Counting.of(e.getValue(), "run") + ")")
+                .map(e -> answer.words().say("report.contributor", e.getKey(), e.getValue()))
                 .collect(Collectors.joining(", "));
-        return names.isEmpty() ? Optional.empty() : Optional.of(Entry.of("Runs contributed by", names));
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Entry.of(answer.words().say("report.contributed"), names));
     }
 
     /** What was sealed: an address for each version, at which it stays as it was. */
     private static Optional<Entry> sealed(Answer answer) {
         List<Link> versions = answer.folder().seals(answer.study().id()).stream()
-                .map(seal -> Link.to("Version " + seal.version(), seal.page()))
+                .map(seal -> Link.to(answer.words().say("report.version", seal.version()), seal.page()))
                 .toList();
-        return versions.isEmpty() ? Optional.empty() : Optional.of(new Entry("Sealed", versions, ""));
+        return versions.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Entry(answer.words().say("report.sealed"), versions, ""));
     }
 
     /** One entry for what there may be several of; each note then says which it is of. */
@@ -132,18 +151,21 @@ final class Heads {
                 .forEach(s -> specimens.merge(s, 1, Integer::sum));
         List<String> notes = new ArrayList<>();
         if (!specimens.isEmpty()) {
-            notes.add((specimens.size() == 1 ? "Specimen " : "Specimens ") + String.join(", ", specimens.keySet()));
+            notes.add(answer.words().say("report.specimens", specimens.size(), String.join(", ", specimens.keySet())));
         }
         item.obtained().ifPresent(notes::add);
-        return new Entry("Test item", List.of(Link.to(item.name(), Address.item(item.id()))), String.join("; ", notes));
+        return new Entry(
+                answer.words().say("report.item"),
+                List.of(Link.to(item.name(), Address.item(item.id()))),
+                String.join("; ", notes));
     }
 
-    private static Entry method(Method method) {
+    private static Entry method(Method method, Words words) {
         String length = method.runLength().map(l -> ", " + Names.quantity(l)).orElse("");
         return new Entry(
-                "Test method",
+                words.say("report.method"),
                 List.of(Link.to(method.title(), Address.method(method.id()))),
-                "Version " + method.version() + length);
+                words.say("report.version", method.version()) + length);
     }
 
     /** The versions of the methods by the runs, for what was equal and what differed. */

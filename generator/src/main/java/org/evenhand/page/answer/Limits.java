@@ -9,9 +9,9 @@ import org.evenhand.page.Ids;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Notice;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Origins;
+import org.evenhand.words.Words;
 
 /** What a report does not speak for, and what its reader must know before anything else. */
 final class Limits {
@@ -22,6 +22,7 @@ final class Limits {
         if (answer.evidence().runs().isEmpty()) {
             return List.of();
         }
+        Words words = answer.words();
         List<String> limits = new ArrayList<>(answer.authorsCaveats());
         limits.addAll(Panels.missing(answer));
         for (Item item : answer.items()) {
@@ -31,36 +32,39 @@ final class Limits {
                     .flatMap(r -> r.run().specimen().stream())
                     .forEach(tested::add);
             if (!tested.isEmpty()) {
-                limits.add("The figures relate to the " + Counting.of(tested.size(), "specimen") + " tested: "
-                        + item.name() + " " + String.join(", ", tested) + ".");
+                limits.add(words.say("report.relate", tested.size(), item.name(), String.join(", ", tested)));
             }
         }
         for (Origin origin : Origin.values()) {
             if (answer.evidence().runs().stream().anyMatch(r -> r.run().origin() == origin)
                     && origin != Origin.MEASURED) {
-                limits.add("Marked “" + Origins.mark(origin) + "”: " + Origins.meaning(origin));
+                limits.add(words.say("report.marked", Origins.mark(origin, words), Origins.meaning(origin, words)));
             }
         }
         return limits;
     }
 
     static List<Notice> notices(Answer answer) {
+        Words words = answer.words();
         List<Notice> notices = new ArrayList<>();
         var study = answer.study();
         String why = study.why().orElse("");
         switch (study.status()) {
-            case WANTED -> notices.add(new Notice("Wanted", wanted(answer), List.of()));
-            case DRAFT -> notices.add(new Notice("Draft", "The answer may still change.", List.of()));
+            case WANTED -> notices.add(new Notice(words.say("report.wanted"), wanted(answer), List.of()));
+            case DRAFT -> notices.add(new Notice(words.say("report.draft"), words.say("report.draft-text"), List.of()));
             case SUPERSEDED ->
                 notices.add(new Notice(
-                        "Superseded",
-                        "A later report replaces this one, which stays here as it was."
-                                + (study.supersededBy().isPresent() ? " Read instead:" : ""),
+                        words.say("report.superseded"),
+                        words.say("report.superseded-text")
+                                + (study.supersededBy().isPresent() ? " " + words.say("report.read-instead") : ""),
                         study.supersededBy().stream()
                                 .map(by -> Link.to(title(answer, by), Address.answer(by)))
                                 .toList()));
             case WITHDRAWN ->
-                notices.add(new Notice("Withdrawn", ("The answer no longer stands. " + why).strip(), List.of()));
+                notices.add(new Notice(
+                        words.say("report.withdrawn"),
+                        (words.say("report.withdrawn-text") + " " + why).strip(),
+                        List.of()));
             case FINAL -> {}
         }
         return notices;
@@ -68,20 +72,22 @@ final class Limits {
 
     /** What runs would answer a question that nobody has answered yet. */
     private static String wanted(Answer answer) {
+        Words words = answer.words();
         var study = answer.study();
         List<String> levels = study.levels().stream().map(answer.names()::level).toList();
         String number = study.plannedRuns().isPresent()
-                ? Counting.of(study.plannedRuns().getAsInt(), "run") + " at each of these levels of "
-                        + answer.names().factor()
-                : "runs at these levels of " + answer.names().factor();
+                ? words.say(
+                        "report.planned",
+                        study.plannedRuns().getAsInt(),
+                        answer.names().factor())
+                : words.say("report.unplanned", answer.names().factor());
         String methods = String.join(
-                ", ", answer.methods().stream().map(m -> "“" + m.title() + "”").toList());
+                ", ",
+                answer.methods().stream().map(m -> words.quoted(m.title())).toList());
         String begun = answer.evidence().runs().isEmpty()
-                ? "No run has been made yet."
-                : Counting.of(answer.counting().size(), "run") + " of them "
-                        + (answer.counting().size() == 1 ? "is" : "are") + " here already.";
-        return "Nobody has answered this question yet. It takes " + number + ": " + String.join(", ", levels)
-                + "; by the method " + methods + ". " + begun;
+                ? words.say("report.no-run-yet")
+                : words.say("report.begun", answer.counting().size());
+        return words.say("report.nobody", number, String.join(", ", levels), methods, begun);
     }
 
     private static String title(Answer answer, String study) {

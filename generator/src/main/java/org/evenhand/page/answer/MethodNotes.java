@@ -32,7 +32,11 @@ final class MethodNotes {
         for (MeasurandId id : answer.study().measurands()) {
             Method method = answer.folder().methods().get(id.method());
             notes.add(Entry.of(
-                    answer.names().title(id), Reductions.of(answer.names().measurand(id), method)));
+                    answer.names().title(id),
+                    Reductions.of(
+                            answer.names().measurand(id),
+                            method,
+                            answer.context().words())));
         }
         if (!answer.counting().isEmpty()) {
             levels(answer, notes);

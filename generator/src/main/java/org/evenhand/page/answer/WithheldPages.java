@@ -12,7 +12,7 @@ import org.evenhand.page.view.HeadBlock;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Listed;
 import org.evenhand.page.view.WithheldPage;
-import org.evenhand.page.words.Counting;
+import org.evenhand.words.Words;
 
 /** Stands in for an answer that may not be published, and says why. */
 final class WithheldPages {
@@ -24,26 +24,26 @@ final class WithheldPages {
     static WithheldPage of(Answer answer) {
         List<Finding> why = withholding(answer.checked().findings());
         return new WithheldPage(
-                AnswerViews.frame(answer, "The answer is withheld until what was found is mended."),
+                AnswerViews.frame(answer, answer.words().say("report.withheld-about")),
                 Heads.of(answer, STATUS),
                 answer.study().question(),
-                why(why),
+                why(why, answer.words()),
                 answer.findings().all(),
                 answer.evidence().runs().stream().map(r -> listed(answer, r)).toList(),
                 AnswerViews.revisions(answer.study()));
     }
 
     static WithheldPage ofBroken(String study, PageContext context) {
+        Words words = context.words();
         List<Finding> findings = context.checked().findings().stream()
                 .filter(f -> f.subject().study().filter(study::equals).isPresent())
                 .toList();
         String path = Address.answer(study);
         return new WithheldPage(
-                context.frames().of(path, "The study “" + study + "”", "The study could not be read."),
-                new HeadBlock(Heads.KIND, study, "", STATUS, List.of()),
-                "The study “" + study + "”",
-                "Its files could not be read as a whole, so that not even its question can be shown with certainty. "
-                        + why(withholding(findings)),
+                context.frames().of(path, words.say("report.study", study), words.say("report.unreadable")),
+                new HeadBlock(words.say("report.kind"), study, "", STATUS, List.of()),
+                words.say("report.study", study),
+                words.say("report.unreadable-text") + " " + why(withholding(findings), words),
                 FindingViews.of(path, findings).all(),
                 List.of(),
                 List.of());
@@ -55,14 +55,14 @@ final class WithheldPages {
                 .toList();
     }
 
-    private static String why(List<Finding> withholding) {
+    private static String why(List<Finding> withholding, Words words) {
         if (withholding.isEmpty()) {
             return "";
         }
         Finding worst = withholding.get(0);
-        String first = "The answer is withheld. Found in " + worst.place().file() + ": " + worst.message() + ".";
+        String first = words.say("report.withheld-for", worst.place().file(), worst.message());
         int more = withholding.size() - 1;
-        return more == 0 ? first : first + " And " + Counting.inWords(more) + " more, below.";
+        return more == 0 ? first : first + " " + words.say("report.more-below", words.inWords(more));
     }
 
     private static Listed listed(Answer answer, LevelRun run) {

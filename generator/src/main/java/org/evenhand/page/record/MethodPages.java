@@ -49,7 +49,7 @@ public final class MethodPages {
                                         : column.getValue().symbol()))
                         .toList(),
                 method.measurands().values().stream()
-                        .map(measurand -> view(measurand, method))
+                        .map(measurand -> view(measurand, method, words))
                         .toList(),
                 context.checked().studies().values().stream()
                         .filter(s -> s.evidence().study().methods().contains(method.id()))
@@ -83,12 +83,16 @@ public final class MethodPages {
         return head;
     }
 
-    private static Measurand view(org.evenhand.model.Measurand measurand, Method method) {
+    private static Measurand view(org.evenhand.model.Measurand measurand, Method method, Words words) {
         String unit = measurand.unit().isOne() ? "" : measurand.unit().symbol();
         String better = measurand.better() == Better.NEITHER
                 ? ""
                 : measurand.better().name().toLowerCase(Locale.ROOT);
         return new Measurand(
-                Address.measurand(measurand.id()), measurand.title(), unit, Reductions.of(measurand, method), better);
+                Address.measurand(measurand.id()),
+                measurand.title(),
+                unit,
+                Reductions.of(measurand, method, words),
+                better);
     }
 }

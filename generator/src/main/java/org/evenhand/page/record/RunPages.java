@@ -145,9 +145,9 @@ public final class RunPages {
                             + (hasValues() ? words.say("record.values-shown") : words.say("record.no-values")),
                     List.of()));
         }
-        String origin = Origins.meaning(run.origin());
+        String origin = Origins.meaning(run.origin(), words);
         if (!origin.isEmpty()) {
-            notices.add(new Notice(Names.label(Origins.mark(run.origin())), origin, List.of()));
+            notices.add(new Notice(Names.label(Origins.mark(run.origin(), words)), origin, List.of()));
         }
         run.deviations()
                 .forEach(d -> notices.add(new Notice(
