@@ -26,6 +26,7 @@ import org.evenhand.model.Severity;
 import org.evenhand.model.Status;
 import org.evenhand.model.Study;
 import org.evenhand.prose.StudyResolver;
+import org.evenhand.words.Words;
 
 /**
  * Holds two levels of any studies against each other, by the same rules that hold within a study: the two are put into a
@@ -110,7 +111,11 @@ public final class Pairing {
                 runs.add(new LevelRun(run.measured(), labels[i]));
             }
         }
-        StudyEvidence evidence = Comparer.evidence(study(first, second, factor, plan, labels), runs, folder.methods());
+        StudyEvidence evidence = Comparer.evidence(
+                study(first, second, factor, plan, labels),
+                runs,
+                folder.methods(),
+                folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english));
         List<Finding> findings = findings(new StudyView(
                 folder,
                 evidence,

@@ -21,6 +21,7 @@ import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.GeometricMean;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /** Makes the evidence of every study. */
 public final class Comparer {
@@ -44,9 +45,10 @@ public final class Comparer {
      */
     public static SortedMap<String, StudyEvidence> compare(ResultsFolder folder, Measurements measured) {
         Comparer comparer = new Comparer(folder, measured);
+        Words words = folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
         SortedMap<String, StudyEvidence> result = new TreeMap<>();
         folder.studies()
-                .forEach((id, study) -> result.put(id, evidence(study, comparer.runs(study), folder.methods())));
+                .forEach((id, study) -> result.put(id, evidence(study, comparer.runs(study), folder.methods(), words)));
         return result;
     }
 
@@ -56,19 +58,21 @@ public final class Comparer {
      * @param study its plan
      * @param runs that it looks at, in the order of their ids
      * @param methods at least those of the study, by id
+     * @param words in which reasons are given
      */
-    public static StudyEvidence evidence(Study study, List<LevelRun> runs, SortedMap<String, Method> methods) {
+    public static StudyEvidence evidence(
+            Study study, List<LevelRun> runs, SortedMap<String, Method> methods, Words words) {
         Map<String, ComparisonResult> results = new LinkedHashMap<>();
         for (Comparison plan : study.comparisons()) {
             if (plan.kind() != Comparison.Kind.GEOMETRIC_MEAN) {
-                results.put(plan.id(), compare(plan, study, runs, methods));
+                results.put(plan.id(), compare(plan, study, runs, methods, words));
             }
         }
         List<ComparisonResult> inOrder = new ArrayList<>();
         for (Comparison plan : study.comparisons()) {
             inOrder.add(
                     plan.kind() == Comparison.Kind.GEOMETRIC_MEAN
-                            ? geometricMean(plan, results)
+                            ? geometricMean(plan, results, words)
                             : results.get(plan.id()));
         }
         return new StudyEvidence(study, runs, Summaries.of(study, runs, methods), Multiplicity.judge(inOrder));
@@ -104,30 +108,29 @@ public final class Comparer {
     }
 
     private static ComparisonResult compare(
-            Comparison plan, Study study, List<LevelRun> runs, SortedMap<String, Method> methods) {
+            Comparison plan, Study study, List<LevelRun> runs, SortedMap<String, Method> methods, Words words) {
         Measurand measurand = methods.get(plan.measurand().orElseThrow().method())
                 .measurands()
                 .get(plan.measurand().orElseThrow().measurand());
         return switch (plan.kind()) {
-            case DIFFERENCE, RATIO -> Contrasts.of(plan, measurand, runs);
-            case TREND -> Trends.of(plan, study, measurand, runs);
-            case TIME_UNTIL -> Events.survival(plan, measurand, runs);
-            case PROPORTION -> Events.share(plan, runs);
-            case FAILURE_RATE -> Events.failureRate(plan, runs);
+            case DIFFERENCE, RATIO -> Contrasts.of(plan, measurand, runs, words);
+            case TREND -> Trends.of(plan, study, measurand, runs, words);
+            case TIME_UNTIL -> Events.survival(plan, measurand, runs, words);
+            case PROPORTION -> Events.share(plan, runs, words);
+            case FAILURE_RATE -> Events.failureRate(plan, runs, words);
             case GEOMETRIC_MEAN -> throw new IllegalStateException("made of others");
         };
     }
 
     private static ComparisonResult.GeometricMean geometricMean(
-            Comparison plan, Map<String, ComparisonResult> results) {
+            Comparison plan, Map<String, ComparisonResult> results, Words words) {
         List<Estimate> logRatios = new ArrayList<>();
-        List<String> why = new ArrayList<>();
+        Reasons why = new Reasons(words);
         for (String of : plan.of()) {
             ComparisonResult result = results.get(of);
             Optional<Estimate> logRatio =
                     result instanceof ComparisonResult.Contrasted c ? c.logRatio() : Optional.empty();
-            logRatio.ifPresentOrElse(
-                    logRatios::add, () -> why.add("the ratio “" + of + "” has no interval, so that the mean has none"));
+            logRatio.ifPresentOrElse(logRatios::add, () -> why.add("compare.no-ratio", of));
         }
         boolean complete = why.isEmpty() && !logRatios.isEmpty();
         Optional<Estimate> mean = complete ? Optional.of(GeometricMean.ofLogRatios(logRatios)) : Optional.empty();
@@ -135,7 +138,7 @@ public final class Comparer {
                 plan,
                 Unit.ONE,
                 Optional.of(Verdict.NOT_SHOWN),
-                why,
+                why.list(),
                 mean.isPresent() ? OptionalDouble.of(StrictMath.exp(mean.get().value())) : OptionalDouble.empty(),
                 mean.map(m -> m.interval(CONFIDENCE))
                         .map(i -> new Interval(StrictMath.exp(i.low()), StrictMath.exp(i.high()))),

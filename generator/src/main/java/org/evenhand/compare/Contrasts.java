@@ -19,6 +19,7 @@ import org.evenhand.statistics.IndependentMeans;
 import org.evenhand.statistics.Interval;
 import org.evenhand.statistics.PairedMeans;
 import org.evenhand.statistics.Sample;
+import org.evenhand.words.Words;
 
 /**
  * Differences and ratios of two levels.
@@ -33,12 +34,12 @@ final class Contrasts {
 
     private Contrasts() {}
 
-    static ComparisonResult.Contrasted of(Comparison plan, Measurand measurand, List<LevelRun> runs) {
+    static ComparisonResult.Contrasted of(Comparison plan, Measurand measurand, List<LevelRun> runs, Words words) {
         MeasurandId id = plan.measurand().orElseThrow();
         String level = plan.level().orElseThrow();
         String against = plan.against().orElseThrow();
         boolean ratio = plan.kind() == Comparison.Kind.RATIO;
-        List<String> why = new ArrayList<>();
+        Reasons why = new Reasons(words);
         LevelValues x;
         LevelValues y;
         Optional<? extends Contrast> contrast;
@@ -58,14 +59,13 @@ final class Contrasts {
                 : estimate(x.centre(), y.centre(), ratio);
         Optional<Estimate> difference = contrast.flatMap(Contrast::difference);
         if (contrast.isPresent() && difference.isEmpty()) {
-            why.add(
-                    "all values are equal, and the limits of the instruments are unknown or cancel, so nothing tells how far the difference can be trusted");
+            why.add("compare.all-equal");
         }
         Optional<Interval> interval = ratio
                 ? contrast.flatMap(c -> c.ratioInterval(CONFIDENCE))
                 : difference.map(d -> d.interval(CONFIDENCE));
         if (ratio && difference.isPresent() && interval.isEmpty()) {
-            why.add("the base cannot be told from zero, so that a ratio has no bounds");
+            why.add("compare.base-near-zero");
             estimate = OptionalDouble.empty();
         }
         OptionalDouble margin = margin(plan, measurand, ratio);
@@ -76,7 +76,7 @@ final class Contrasts {
                 ratio ? Unit.ONE : measurand.unit().ofDifference(),
                 Optional.of(Verdict.NOT_SHOWN),
                 false,
-                List.copyOf(why),
+                why.list(),
                 estimate,
                 interval,
                 difference.map(Estimate::effectiveDegreesOfFreedom).orElse(OptionalDouble.empty()),
@@ -98,7 +98,7 @@ final class Contrasts {
     }
 
     private static Optional<IndependentMeans> independent(
-            LevelValues x, String level, LevelValues y, String against, List<String> why) {
+            LevelValues x, String level, LevelValues y, String against, Reasons why) {
         boolean complete = isComplete(x, level, why) & isComplete(y, against, why);
         if (!complete) {
             return Optional.empty();
@@ -111,17 +111,17 @@ final class Contrasts {
                                 covariance(x.contributions(), y.contributions(), left.typeB() * right.typeB()))));
     }
 
-    private static Optional<PairedMeans> paired(LevelValues x, LevelValues y, String by, List<String> why) {
+    private static Optional<PairedMeans> paired(LevelValues x, LevelValues y, String by, Reasons why) {
         if (x.units().size() < 2) {
-            why.add("there are " + x.units().size() + " complete pairs by " + by + "; an interval needs two");
+            why.add("compare.few-pairs", x.units().size(), by);
             return Optional.empty();
         }
         if (x.censored() > 0 || y.censored() > 0) {
-            why.add("some values are only known to be larger than the run was long; such values are never averaged");
+            why.add("compare.some-censored");
             return Optional.empty();
         }
         if (x.atMost() > 0 || y.atMost() > 0) {
-            why.add("some values are only known to be smaller than a bound; such values are never averaged");
+            why.add("compare.some-at-most");
             return Optional.empty();
         }
         Contributions ofX = x.contributions();
@@ -131,19 +131,15 @@ final class Contrasts {
                         ofX.combined(), ofY.combined(), covariance(ofX, ofY, ofX.combined() * ofY.combined())));
     }
 
-    private static boolean isComplete(LevelValues values, String level, List<String> why) {
+    private static boolean isComplete(LevelValues values, String level, Reasons why) {
         if (values.isEmpty()) {
-            why.add("there is no value at “" + level + "”");
+            why.add("compare.no-value", level);
         } else if (values.censored() > 0) {
-            why.add("at “" + level + "” " + values.censored() + " of "
-                    + values.units().size()
-                    + " values are only known to be larger than the run was long; such values are never averaged");
+            why.add("compare.censored", level, values.censored(), values.units().size());
         } else if (values.atMost() > 0) {
-            why.add("at “" + level + "” " + values.atMost() + " of "
-                    + values.units().size()
-                    + " values are only known to be smaller than a bound; such values are never averaged");
+            why.add("compare.at-most", level, values.atMost(), values.units().size());
         } else if (values.units().size() < 2) {
-            why.add("there is a single value at “" + level + "”; an interval needs two");
+            why.add("compare.single-value", level);
         } else {
             return true;
         }

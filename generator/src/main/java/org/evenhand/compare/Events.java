@@ -18,6 +18,7 @@ import org.evenhand.statistics.KaplanMeier;
 import org.evenhand.statistics.LogRank;
 import org.evenhand.statistics.PoissonRate;
 import org.evenhand.statistics.Proportion;
+import org.evenhand.words.Words;
 
 /** Comparisons and estimates of things that happen or do not: times until, shares, failure rates. */
 final class Events {
@@ -29,15 +30,15 @@ final class Events {
 
     private Events() {}
 
-    static ComparisonResult.Survival survival(Comparison plan, Measurand measurand, List<LevelRun> runs) {
+    static ComparisonResult.Survival survival(Comparison plan, Measurand measurand, List<LevelRun> runs, Words words) {
         MeasurandId id = plan.measurand().orElseThrow();
-        List<String> why = new ArrayList<>();
+        Reasons why = new Reasons(words);
         List<ComparisonResult.Curve> curves = new ArrayList<>();
         List<LevelValues> sides = new ArrayList<>();
         for (String level : List.of(plan.level().orElseThrow(), plan.against().orElseThrow())) {
             LevelValues values = LevelValues.of(runs, level, id);
             if (values.isEmpty()) {
-                why.add("there is no value at “" + level + "”");
+                why.add("compare.no-value", level);
             } else {
                 sides.add(values);
                 curves.add(new ComparisonResult.Curve(level, values.counts(), KaplanMeier.of(values.times())));
@@ -47,7 +48,7 @@ final class Events {
                 ? LogRank.of(sides.stream().map(LevelValues::times).toList())
                 : Optional.empty();
         if (sides.size() == 2 && test.isEmpty()) {
-            why.add("the event happened at neither level, so there is nothing to tell them apart by");
+            why.add("compare.no-event");
         }
         OptionalDouble p = test.map(t -> t.pExact().isPresent() ? t.pExact() : OptionalDouble.of(t.pAsymptotic()))
                 .orElse(OptionalDouble.empty());
@@ -55,7 +56,7 @@ final class Events {
                 plan,
                 measurand.unit(),
                 Optional.of(Verdict.NOT_SHOWN),
-                List.copyOf(why),
+                why.list(),
                 List.copyOf(curves),
                 test,
                 p,
@@ -63,7 +64,7 @@ final class Events {
     }
 
     /** A specimen with several runs succeeds if every one of them says yes; "partly" is no success. */
-    static ComparisonResult.Share share(Comparison plan, List<LevelRun> runs) {
+    static ComparisonResult.Share share(Comparison plan, List<LevelRun> runs, Words words) {
         MeasurandId id = plan.measurand().orElseThrow();
         String level = plan.level().orElseThrow();
         Map<String, Boolean> bySpecimen = new LinkedHashMap<>();
@@ -82,7 +83,7 @@ final class Events {
         }
         int n = bySpecimen.size();
         int successes = (int) bySpecimen.values().stream().filter(s -> s).count();
-        List<String> why = n == 0 ? List.of("there is no reading at “" + level + "”") : List.of();
+        List<String> why = n == 0 ? List.of(words.say("compare.no-reading", level)) : List.of();
         Optional<Proportion> proportion = n == 0 ? Optional.empty() : Optional.of(new Proportion(successes, n));
         return new ComparisonResult.Share(
                 plan,
@@ -95,7 +96,7 @@ final class Events {
                 proportion.map(s -> s.interval(CONFIDENCE)));
     }
 
-    static ComparisonResult.FailureRate failureRate(Comparison plan, List<LevelRun> runs) {
+    static ComparisonResult.FailureRate failureRate(Comparison plan, List<LevelRun> runs, Words words) {
         MeasurandId id = plan.measurand().orElseThrow();
         String level = plan.level().orElseThrow();
         double events = 0;
@@ -115,14 +116,14 @@ final class Events {
                 untimed++;
             }
         }
-        List<String> why = new ArrayList<>();
+        Reasons why = new Reasons(words);
         if (untimed > 0) {
-            why.add(untimed + " runs state no length and are left out");
+            why.add("compare.no-length", untimed);
         }
         if (!(timeS > 0)) {
-            why.add("no time was observed at “" + level + "”");
+            why.add("compare.no-time", level);
             return new ComparisonResult.FailureRate(
-                    plan, PER_HOUR, why, 0, 0, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty());
+                    plan, PER_HOUR, why.list(), 0, 0, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty());
         }
         PoissonRate rate = new PoissonRate((int) Math.round(events), timeS / SECONDS_PER_HOUR);
         Interval interval =
@@ -131,7 +132,7 @@ final class Events {
         return new ComparisonResult.FailureRate(
                 plan,
                 PER_HOUR,
-                why,
+                why.list(),
                 rate.events(),
                 timeS,
                 OptionalDouble.of(rate.rate()),

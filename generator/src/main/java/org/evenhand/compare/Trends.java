@@ -14,15 +14,17 @@ import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.LineFit;
+import org.evenhand.words.Words;
 
 /** A measurand against a numeric factor: least squares through the values that n counts. */
 final class Trends {
 
     private Trends() {}
 
-    static ComparisonResult.Trend of(Comparison plan, Study study, Measurand measurand, List<LevelRun> runs) {
+    static ComparisonResult.Trend of(
+            Comparison plan, Study study, Measurand measurand, List<LevelRun> runs, Words words) {
         MeasurandId id = plan.measurand().orElseThrow();
-        List<String> why = new ArrayList<>();
+        Reasons why = new Reasons(words);
         List<ComparisonResult.Point> points = new ArrayList<>();
         Unit factorUnit = quantity(study.levels().get(0)).unit();
         int levels = 0;
@@ -30,7 +32,7 @@ final class Trends {
             double x = quantity(level).in(factorUnit);
             LevelValues values = LevelValues.of(runs, level, id);
             if (values.censored() > 0 || values.atMost() > 0) {
-                why.add("at “" + level + "” some values are only known as a bound; they are left out of the line");
+                why.add("compare.line-without-bounds", level);
                 continue;
             }
             levels += values.isEmpty() ? 0 : 1;
@@ -40,17 +42,17 @@ final class Trends {
         }
         Optional<LineFit> line = LineFit.of(xs(points), ys(points));
         if (line.isEmpty()) {
-            why.add("a line needs three values at two or more levels; there are " + points.size() + " at " + levels);
+            why.add("compare.few-points", points.size(), levels);
         } else if (!scatters(line.get(), points)) {
             line = Optional.empty();
-            why.add("all values lie on one line exactly, so that nothing tells how far its slope can be trusted");
+            why.add("compare.no-scatter");
         }
         return new ComparisonResult.Trend(
                 plan,
                 measurand.unit(),
                 factorUnit,
                 Optional.of(Verdict.NOT_SHOWN),
-                List.copyOf(why),
+                why.list(),
                 line,
                 line.isPresent() ? exponent(measurand, points) : Optional.empty(),
                 line.isPresent() ? efficiency(measurand, points) : OptionalDouble.empty(),

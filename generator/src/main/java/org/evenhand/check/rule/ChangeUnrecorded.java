@@ -49,7 +49,7 @@ public final class ChangeUnrecorded implements Rule {
         }
         List<Moved> moved = study.movedFigures();
         if (!moved.isEmpty()) {
-            String some = moved.stream().limit(SHOWN).map(Moved::toString).collect(Collectors.joining("; "));
+            String some = moved.stream().limit(SHOWN).map(m -> named(m, report)).collect(Collectors.joining("; "));
             int more = moved.size() - SHOWN;
             report.at(study.study().places().of("status"), study.subject())
                     .meaning(report.say("rules-record.change-unrecorded.meaning"))
@@ -60,5 +60,13 @@ public final class ChangeUnrecorded implements Rule {
                                     more > 0 ? report.say("rules-record.change-unrecorded.found-part", more) : ""),
                             report.say("rules-record.change-unrecorded.remedy"));
         }
+    }
+
+    private static String named(Moved moved, Report report) {
+        return report.say(
+                "rules-record.change-unrecorded.moved",
+                moved.address(),
+                report.words().number(moved.before()),
+                report.words().number(moved.now()));
     }
 }

@@ -42,7 +42,8 @@ public final class DataDuplicated implements Rule {
                     .ifPresent(first -> report.at(own.places().of("log"), study.subject(run))
                             .meaning(report.say("rules-record.data-duplicated.meaning"))
                             .found(
-                                    report.say("rules-record.data-duplicated.found", own.id(), named(first, own)),
+                                    report.say(
+                                            "rules-record.data-duplicated.found", own.id(), named(first, own, report)),
                                     report.say("rules-record.data-duplicated.remedy")));
         }
     }
@@ -78,7 +79,9 @@ public final class DataDuplicated implements Rule {
         return run.study() + "/" + run.id();
     }
 
-    private static String named(Run other, Run own) {
-        return "the run " + other.id() + (other.study().equals(own.study()) ? "" : " of the study " + other.study());
+    private static String named(Run other, Run own, Report report) {
+        return other.study().equals(own.study())
+                ? report.say("rules-record.data-duplicated.of-run", other.id())
+                : report.say("rules-record.data-duplicated.of-run-elsewhere", other.id(), other.study());
     }
 }

@@ -112,7 +112,10 @@ public final class HazardUndeclared implements Rule {
         return run.run().settings().entrySet().stream()
                 .filter(e -> BATTERY.matcher(e.getValue()).find())
                 .map(e -> report.say(
-                        "rules-record.hazard-undeclared.has", run.run().id(), e.getKey(), e.getValue()))
+                        "rules-record.hazard-undeclared.has",
+                        run.run().id(),
+                        e.getKey(),
+                        report.words().number(e.getValue())))
                 .findFirst();
     }
 
@@ -125,7 +128,10 @@ public final class HazardUndeclared implements Rule {
                 .filter(e -> e.getKey().endsWith("voltage"))
                 .filter(e -> clockRaised || isAbove(e.getValue(), item.limits().get(e.getKey())))
                 .map(e -> report.say(
-                        "rules-record.hazard-undeclared.has", run.run().id(), e.getKey(), e.getValue()))
+                        "rules-record.hazard-undeclared.has",
+                        run.run().id(),
+                        e.getKey(),
+                        report.words().number(e.getValue())))
                 .findFirst();
     }
 
