@@ -20,6 +20,7 @@ import org.evenhand.prose.Names;
 import org.evenhand.prose.ProseFault;
 import org.evenhand.prose.StudyResolver;
 import org.evenhand.read.FormerAnswer;
+import org.evenhand.words.Words;
 
 /** Applies every rule to every study. */
 public final class Checker {
@@ -42,7 +43,7 @@ public final class Checker {
         List<Finding> all = new ArrayList<>(folder.findings());
         all.addAll(measured.findings());
         List<ProseFault> own = ProseChecks.ofFolder(folder);
-        own.forEach(f -> all.add(ProseChecks.finding(f, Subject.PUBLICATION)));
+        own.forEach(f -> all.add(ProseChecks.finding(f, Subject.PUBLICATION, words(folder))));
         Names names = StudyResolver.names(folder);
         SortedMap<String, CheckedStudy> studies = new TreeMap<>();
         evidence.forEach((id, study) -> {
@@ -80,13 +81,17 @@ public final class Checker {
         apply(judged, true, findings);
         List<MovedFigures.Moved> moved = judged.movedFigures();
         List<ProseFault> faults = ProseChecks.faults(judged);
-        faults.forEach(f -> findings.add(waived(view, ProseChecks.finding(f, view.subject()))));
+        faults.forEach(f -> findings.add(waived(view, ProseChecks.finding(f, view.subject(), words(view.folder())))));
         return new CheckedStudy(
                 view.evidence(),
                 findings.stream().sorted().distinct().toList(),
                 faults.stream().flatMap(f -> f.correction().stream()).toList(),
                 moved,
                 MovedSentence.in(judged, moved, faults));
+    }
+
+    private static Words words(ResultsFolder folder) {
+        return folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
     }
 
     private static void apply(StudyView view, boolean withVerdicts, List<Finding> findings) {

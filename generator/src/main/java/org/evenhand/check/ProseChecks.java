@@ -21,6 +21,7 @@ import org.evenhand.prose.ProseText;
 import org.evenhand.prose.StudyResolver;
 import org.evenhand.prose.Verification;
 import org.evenhand.prose.Verification.Extent;
+import org.evenhand.words.Words;
 
 /** Holds the texts of a study, and those of the front page, against the figures. */
 final class ProseChecks {
@@ -70,7 +71,7 @@ final class ProseChecks {
                 .toList();
     }
 
-    static Finding finding(ProseFault fault, Subject subject) {
+    static Finding finding(ProseFault fault, Subject subject, Words words) {
         ProseRule rule = RULES.get(fault.rule());
         Severity severity = Catalogue.find(fault.rule())
                 .map(RuleFacts::severity)
@@ -84,7 +85,7 @@ final class ProseChecks {
                 subject,
                 fault.message() + computed,
                 Optional.empty(),
-                rule == null ? "" : rule.consequence(),
+                rule == null ? "" : rule.consequence(words),
                 fault.remedy(),
                 Optional.empty());
     }

@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** A direction is said only of a comparison that differs, and in its sense. */
 public final class DifferenceNotShown implements ProseRule {
@@ -20,7 +21,7 @@ public final class DifferenceNotShown implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "The text promises a difference that the runs do not show, or show the other way round.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.difference-not-shown.meaning");
     }
 }

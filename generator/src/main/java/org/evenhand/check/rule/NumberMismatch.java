@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** A number in a link must be the computed one. */
 public final class NumberMismatch implements ProseRule {
@@ -20,7 +21,7 @@ public final class NumberMismatch implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "The sentence says something else than the runs.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.number-mismatch.meaning");
     }
 }

@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** A quantity is bound to its evidence, or marked as given. */
 public final class NumberUnlinked implements ProseRule {
@@ -17,7 +18,7 @@ public final class NumberUnlinked implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "Nobody can tell where this number comes from, or whether it still holds.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.number-unlinked.meaning");
     }
 }

@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** A share of few carries its exact interval. */
 public final class RateWithoutInterval implements ProseRule {
@@ -17,7 +18,7 @@ public final class RateWithoutInterval implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "Three of three is compatible with three in ten.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.rate-without-interval.meaning");
     }
 }

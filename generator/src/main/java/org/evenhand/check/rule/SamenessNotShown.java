@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** Sameness is said only after two one-sided tests. Source: D. J. Schuirmann, J. Pharmacokin. Biopharm. 15 (1987) 657. */
 public final class SamenessNotShown implements ProseRule {
@@ -17,7 +18,7 @@ public final class SamenessNotShown implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "That no difference was found does not mean that there is none.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.sameness-not-shown.meaning");
     }
 }

@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** A statement on a kind needs a proportion. Source: ISO/IEC 17025:2017, 7.8.2.1 l. */
 public final class ScopeOverclaimed implements ProseRule {
@@ -20,7 +21,7 @@ public final class ScopeOverclaimed implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "Specimens that were not tested may behave differently.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.scope-overclaimed.meaning");
     }
 }

@@ -4,6 +4,7 @@ import org.evenhand.check.Group;
 import org.evenhand.check.ProseRule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Severity;
+import org.evenhand.words.Words;
 
 /** Certainty is stated as the bound that zero failures give. */
 public final class StabilityOverclaimed implements ProseRule {
@@ -20,7 +21,7 @@ public final class StabilityOverclaimed implements ProseRule {
     }
 
     @Override
-    public String consequence() {
-        return "Some hours without a failure bound the rate of failures; they do not make it zero.";
+    public String consequence(Words words) {
+        return words.say("rules-prose.stability-overclaimed.meaning");
     }
 }
