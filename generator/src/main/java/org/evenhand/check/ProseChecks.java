@@ -58,7 +58,7 @@ final class ProseChecks {
     }
 
     private static ProseText field(Places places, String path, String text) {
-        return ProseText.read(ProseSource.field(places.of(path), text, ProseSource.Form.BLOCK));
+        return ProseText.read(ProseSource.field(places, path, text, ProseSource.Form.BLOCK));
     }
 
     private static List<ProseFault> faults(

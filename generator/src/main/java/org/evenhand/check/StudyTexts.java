@@ -72,6 +72,6 @@ public final class StudyTexts {
     }
 
     private static void field(Study study, String path, String text, List<ProseSource> texts) {
-        texts.add(ProseSource.field(study.places().of(path), text, Form.INLINE));
+        texts.add(ProseSource.field(study.places(), path, text, Form.INLINE));
     }
 }

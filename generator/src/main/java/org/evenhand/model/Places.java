@@ -1,6 +1,7 @@
 package org.evenhand.model;
 
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where the fields of a record stand in its file.
@@ -10,11 +11,22 @@ import java.util.Map;
  *
  * @param file the place of the document as a whole
  * @param byPath the place of each field's value
+ * @param spellings by path, where the characters of a value stand that is not written character by character
  */
-public record Places(Place file, Map<String, Place> byPath) {
+public record Places(Place file, Map<String, Place> byPath, Map<String, Spelling> spellings) {
 
     public Places {
         byPath = Map.copyOf(byPath);
+        spellings = Map.copyOf(spellings);
+    }
+
+    public Places(Place file, Map<String, Place> byPath) {
+        this(file, byPath, Map.of());
+    }
+
+    /** How a field's value is written; nothing if it is written character by character, or nobody knows. */
+    public Optional<Spelling> spelling(String path) {
+        return Optional.ofNullable(spellings.get(path));
     }
 
     /** The place of a field; of what it stands in, if the field itself is absent. */

@@ -137,12 +137,8 @@ record Sentence(ProseSource source, Passage passage, Range range, int cues, Cont
 
     /** The characters to replace, if they stand on one line. */
     Optional<ProseFault.Correction> correction(int start, int end, String text) {
-        if (!source.exact() || start >= end) {
-            return Optional.empty();
-        }
-        String written = source.text().substring(passage.sourceFrom(start), passage.sourceTo(end));
-        return written.contains("\n")
-                ? Optional.empty()
-                : Optional.of(new ProseFault.Correction(place(start, end), text));
+        return start < end && source.mayReplace(passage.sourceFrom(start), passage.sourceTo(end), text)
+                ? Optional.of(new ProseFault.Correction(place(start, end), text))
+                : Optional.empty();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.evenhand.model.Place;
 import org.evenhand.model.Places;
+import org.evenhand.model.Spelling;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
@@ -80,25 +81,29 @@ record Fields(Node.Mapping mapping) {
     /** The places of all fields, however deep. */
     Places places() {
         Map<String, Place> byPath = new LinkedHashMap<>();
-        collect("", mapping, byPath);
-        return new Places(mapping.place(), byPath);
+        Map<String, Spelling> spellings = new LinkedHashMap<>();
+        collect("", mapping, byPath, spellings);
+        return new Places(mapping.place(), byPath, spellings);
     }
 
-    private static void collect(String path, Node node, Map<String, Place> byPath) {
+    private static void collect(String path, Node node, Map<String, Place> byPath, Map<String, Spelling> spellings) {
         if (!path.isEmpty()) {
             byPath.put(path, node.place());
+        }
+        if (node instanceof Node.Text text) {
+            text.spelling().ifPresent(spelling -> spellings.put(path, spelling));
         }
         String prefix = path.isEmpty() ? "" : path + "/";
         if (node instanceof Node.Mapping mapping) {
             mapping.entries().forEach((name, entry) -> {
-                collect(prefix + name, entry.value(), byPath);
+                collect(prefix + name, entry.value(), byPath, spellings);
                 if (!(entry.value() instanceof Node.Text)) {
                     byPath.put(prefix + name, entry.key());
                 }
             });
         } else if (node instanceof Node.Sequence sequence) {
             for (int i = 0; i < sequence.elements().size(); i++) {
-                collect(prefix + i, sequence.elements().get(i), byPath);
+                collect(prefix + i, sequence.elements().get(i), byPath, spellings);
             }
         }
     }

@@ -4,7 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.evenhand.model.Place;
+import org.evenhand.model.Spelling;
 
 /** A part of a document that knows where it stands. JSON and YAML become the same nodes. */
 sealed interface Node {
@@ -21,8 +23,13 @@ sealed interface Node {
      * @param place of the first character within the quotes
      * @param verbatim whether the characters of the value stand in the file one by one, so that a part of the value has
      *     a place of its own
+     * @param spelling where they stand if they do not; nothing if that is not known
      */
-    record Text(String value, Place place, boolean verbatim) implements Node {
+    record Text(String value, Place place, boolean verbatim, Optional<Spelling> spelling) implements Node {
+
+        Text(String value, Place place, boolean verbatim) {
+            this(value, place, verbatim, Optional.empty());
+        }
 
         @Override
         public String kind() {

@@ -37,6 +37,7 @@ final class YamlTree {
         // The tree builder has a limit of its own, with a message of its own.
         options.setNestingDepthLimit(limits.asInt(Quota.FILE_DEPTH) + 1);
         TreeBuilder tree = new TreeBuilder(limits, faults);
+        int[] lineStarts = YamlSpelling.lineStarts(text);
         try {
             Parser parser = new ParserImpl(new StreamReader(text), options);
             boolean started = false;
@@ -52,7 +53,7 @@ final class YamlTree {
                     }
                     started = true;
                 }
-                take(file, event, before, tree);
+                take(file, text, lineStarts, event, before, tree);
             }
         } catch (MarkedYAMLException e) {
             throw notYaml(file, text, before, e);
@@ -70,7 +71,8 @@ final class YamlTree {
         return tree.root();
     }
 
-    private static void take(String file, Event event, int before, TreeBuilder tree) throws UnreadableException {
+    private static void take(String file, String text, int[] lineStarts, Event event, int before, TreeBuilder tree)
+            throws UnreadableException {
         Mark mark = event.getStartMark();
         if (event instanceof AliasEvent) {
             throw refused(place(file, mark, before, 1), "an alias (*)");
@@ -93,11 +95,12 @@ final class YamlTree {
             if (scalar.getTag() != null) {
                 throw refused(place(file, mark, before, 1), "a tag (!)");
             }
-            scalar(file, scalar, before, tree);
+            scalar(file, text, lineStarts, scalar, before, tree);
         }
     }
 
-    private static void scalar(String file, ScalarEvent scalar, int before, TreeBuilder tree)
+    private static void scalar(
+            String file, String text, int[] lineStarts, ScalarEvent scalar, int before, TreeBuilder tree)
             throws UnreadableException {
         Mark start = scalar.getStartMark();
         Mark end = scalar.getEndMark();
@@ -120,7 +123,10 @@ final class YamlTree {
         } else {
             // "~" and "null" are how YAML writes that there is no value.
             boolean none = scalar.isPlain() && (value.equals("~") || value.equals("null"));
-            tree.scalar(new Node.Text(none ? "" : value, place, verbatim && !none));
+            tree.scalar(
+                    none || verbatim
+                            ? new Node.Text(none ? "" : value, place, !none)
+                            : new Node.Text(value, place, false, YamlSpelling.of(text, lineStarts, scalar, before)));
         }
     }
 
