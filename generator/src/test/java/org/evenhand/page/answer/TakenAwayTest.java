@@ -145,6 +145,50 @@ class TakenAwayTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("studies")
+    void aMedianThatIsInTheDataStandsWithItsIntervalInTheTableHandedOut(String study) {
+        if (!SampleSite.FILES.containsKey(path(study, "levels.csv"))) {
+            return;
+        }
+        List<List<String>> levels = csv(path(study, "levels.csv"));
+        List<String> titles = levels.get(0);
+        List<String> expected = new ArrayList<>();
+        for (List<String> level : levels.subList(1, levels.size())) {
+            String median = level.get(titles.indexOf("median"));
+            if (!median.isEmpty()) {
+                String measurand = level.get(titles.indexOf("measurand"));
+                List<List<String>> table = csv(path(study, "tables/summary." + Address.slug(measurand) + ".csv"));
+                String name = level.get(titles.indexOf("level")) + ", median";
+                List<String> row = table.stream()
+                        .filter(cells -> cells.get(0).equals(name))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(measurand + " has no row for " + name));
+                assertRounded(median, row.get(index(table.get(0), "Value")));
+                assertRounded(level.get(titles.indexOf("median-low")), row.get(index(table.get(0), LOW)));
+                assertRounded(level.get(titles.indexOf("median-high")), row.get(index(table.get(0), HIGH)));
+                expected.add(measurand + " " + name);
+            }
+        }
+        long handedOut = SampleSite.FILES.keySet().stream()
+                .filter(file -> file.startsWith(path(study, "tables/summary.")) && file.endsWith(".csv"))
+                .flatMap(file -> csv(file).stream())
+                .filter(row -> row.get(0).endsWith(", median"))
+                .count();
+        assertEquals(expected.size(), handedOut);
+    }
+
+    /** What is written lies no further from the value than half a unit of its last place. */
+    private static void assertRounded(String exact, String written) {
+        if (exact.isEmpty()) {
+            assertEquals("", written);
+            return;
+        }
+        var shown = new java.math.BigDecimal(written);
+        var off = new java.math.BigDecimal(exact).subtract(shown).abs();
+        assertTrue(off.multiply(java.math.BigDecimal.valueOf(2)).compareTo(shown.ulp()) <= 0, exact + " as " + written);
+    }
+
     /** A column's heading may have its unit behind it. */
     private static int index(List<String> headings, String column) {
         for (int i = 0; i < headings.size(); i++) {
