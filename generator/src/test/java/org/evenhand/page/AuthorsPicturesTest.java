@@ -12,12 +12,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.evenhand.check.CheckedFolder;
 import org.evenhand.check.FolderChecker;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
+import org.evenhand.page.kept.Freezing;
 import org.evenhand.picture.MadePictures;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -82,6 +84,22 @@ class AuthorsPicturesTest {
         site.forEach(
                 (path, bytes) -> assertTrue(!new String(bytes, StandardCharsets.ISO_8859_1).contains(PLACE), path));
         assertArrayEquals(png, site().get("answers/cable/pictures/set-up-jpg.png"));
+    }
+
+    @Test
+    void aSealedVersionKeepsItsPictures() {
+        CheckedFolder checked = FolderChecker.check(folder);
+        SortedMap<String, byte[]> sealed =
+                Freezing.of(checked.studies().get("cable"), checked, folder, Templates.bundled(), "Evenhand test");
+        String page = sealed.keySet().stream()
+                .filter(path -> path.endsWith("/index.html"))
+                .findFirst()
+                .orElseThrow();
+        String source = page(new TreeMap<>(sealed), page)
+                .selectFirst("figure.picture img[src*=set-up]")
+                .attr("src");
+        String file = Path.of(page).resolveSibling(source).normalize().toString();
+        assertArrayEquals(site().get("answers/cable/pictures/set-up-jpg.png"), sealed.get(file), file);
     }
 
     @Test
