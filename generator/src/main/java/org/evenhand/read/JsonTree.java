@@ -79,10 +79,11 @@ final class JsonTree {
                 int start = (int) at.getCharOffset() + 1;
                 boolean verbatim = text.startsWith(value + '"', start);
                 Place whole = place(file, at, Math.max(1, value.length()));
-                tree.scalar(new Node.Text(
-                        value,
-                        verbatim ? new Place(file, whole.line(), whole.column() + 1, whole.length()) : whole,
-                        verbatim));
+                tree.scalar(
+                        verbatim
+                                ? new Node.Text(
+                                        value, new Place(file, whole.line(), whole.column() + 1, whole.length()), true)
+                                : new Node.Text(value, whole, false, JsonSpelling.of(text, start, whole, value)));
             }
             default -> {
                 String value = parser.getText();

@@ -130,6 +130,24 @@ class SuggestedPatchTest {
         assertTrue(given.text("publication.yaml").contains("  [85 °C](given"), given.text("publication.yaml"));
     }
 
+    /** RFC 8259, 7: a quotation mark, a degree sign and a line break as escapes. */
+    @Test
+    void aTextOfJsonWithEscapesIsMendedInItsPlace() throws IOException, InterruptedException {
+        given.replacing(STUDY, "[16 K cooler]", "[15 K cooler]")
+                .replacing(STUDY, "[about 20 K cooler]", "[about 15 K cooler]");
+        given.writing("instruments/extra.json", """
+                { "instrument": "extra", "reads": "power",
+                  "notes": "The \\"limit\\"\\u00b0\\n\\nis [23 \\u00b0C](given:quillet-3/limits/temperature)." }
+                """);
+        String before = given.text("instruments/extra.json");
+        String line = before.lines().toList().get(1);
+        Called.with("check", given.root().toString())
+                .ended(1)
+                .says("instruments/extra.json:2:" + (line.indexOf("23") + 1) + ": error: [number-mismatch]");
+        gitAppliesItAndNothingIsWrongAnyMore();
+        assertEquals(before.replace("23", "85"), given.text("instruments/extra.json"));
+    }
+
     @Test
     void gitAppliesItAndNothingIsWrongAnyMore() throws IOException, InterruptedException {
         Path patch = folder.resolve("words.patch");
