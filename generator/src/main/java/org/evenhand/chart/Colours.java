@@ -2,7 +2,7 @@ package org.evenhand.chart;
 
 import java.util.Arrays;
 
-/** How often each colour was met: a table with open addressing, since a picture has millions of pixels. */
+/** A number for each colour, how often it was met or where it stands: with open addressing, since a picture has millions of pixels. */
 final class Colours {
 
     private static final int NONE = -1;

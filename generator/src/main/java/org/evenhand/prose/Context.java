@@ -18,6 +18,10 @@ final class Context {
     private final Phrases anyLevel;
     private final Map<List<Side>, Orientation.Patterns> orientations = new HashMap<>();
     private Optional<Pattern> thanLevel;
+    private Subtraction subtraction;
+
+    /** What stands before and behind the word for taking one level from another. */
+    private record Subtraction(Pattern from, Pattern amount) {}
 
     Context(EvidenceResolver resolver) {
         this.language = Language.of(resolver.language());
@@ -77,12 +81,12 @@ final class Context {
                 || !words().list("subtract").contains(text.substring(start, end).toLowerCase(Locale.ROOT))) {
             return false;
         }
-        String level = "(?<![\\p{L}\\p{Nd}])" + Words.alternatives(levels.all()) + "(?![\\p{L}\\p{Nd}])";
-        return Words.pattern(level + "\\s+$").matcher(text.substring(0, start)).find()
-                && Words.pattern("\\s+" + level)
-                        .matcher(text)
-                        .region(end, text.length())
-                        .lookingAt();
+        if (subtraction == null) {
+            String level = "(?<![\\p{L}\\p{Nd}])" + Words.alternatives(levels.all()) + "(?![\\p{L}\\p{Nd}])";
+            subtraction = new Subtraction(Words.pattern(level + "\\s+$"), Words.pattern("\\s+" + level));
+        }
+        return subtraction.from().matcher(text).region(0, start).find()
+                && subtraction.amount().matcher(text).region(end, text.length()).lookingAt();
     }
 
     Orientation.Patterns orientation(Side level, Side against) {

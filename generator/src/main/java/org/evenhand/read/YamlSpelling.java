@@ -20,6 +20,11 @@ final class YamlSpelling {
     private final int[] lines;
     private final int[] columns;
     private final int[] lengths;
+    /** From here on the value is line breaks only. */
+    private final int tail;
+    /** Up to here the file has no line break behind blanks; asked for at each character, it is sought only once. */
+    private int noBreakBefore;
+
     private int at;
     private int done;
     private int line;
@@ -35,6 +40,7 @@ final class YamlSpelling {
         this.lines = new int[value.length()];
         this.columns = new int[value.length()];
         this.lengths = new int[value.length()];
+        this.tail = withoutBreaks(value);
     }
 
     /**
@@ -115,11 +121,27 @@ final class YamlSpelling {
     }
 
     private boolean isBreakNext() {
-        int next = at;
+        if (at < noBreakBefore) {
+            return false;
+        }
+        int next = behindBlanks(at);
+        if (isBreak(next)) {
+            return true;
+        }
+        noBreakBefore = next;
+        return false;
+    }
+
+    private boolean isBreak(int index) {
+        return index < source.length() && source.charAt(index) == '\n';
+    }
+
+    private int behindBlanks(int from) {
+        int next = from;
         while (next < source.length() && (source.charAt(next) == ' ' || source.charAt(next) == '\t')) {
             next++;
         }
-        return next < source.length() && source.charAt(next) == '\n';
+        return next;
     }
 
     /** One line break is a blank; of more, each but the first is one. */
@@ -150,7 +172,8 @@ final class YamlSpelling {
         int emptyLines = 0;
         boolean begun = false;
         while (done < value.length()) {
-            if (isBreakNext() && source.substring(at, source.indexOf('\n', at)).length() <= indent) {
+            int behind = behindBlanks(at);
+            if (isBreak(behind) && behind - at <= indent) {
                 // An empty line; what it stands for is decided where the next text begins.
                 skipBlanks();
                 nextLine();
@@ -175,7 +198,7 @@ final class YamlSpelling {
                 return rest();
             }
             nextLine();
-            if (isTheRestBreaks()) {
+            if (done >= tail) {
                 return rest();
             }
         }
@@ -194,39 +217,35 @@ final class YamlSpelling {
     /** The indentation that is no part of the value: that of the first line with text, less what the value begins with. */
     private int indent() {
         int first = at;
-        while (first < source.length() && source.charAt(first) != '\n' && isBreakNext(first)) {
-            first = source.indexOf('\n', first) + 1;
-        }
-        while (first < source.length() && source.charAt(first) == '\n') {
-            first++;
+        for (int behind = behindBlanks(first); isBreak(behind); behind = behindBlanks(first)) {
+            first = behind + 1;
         }
         int blanks = 0;
         while (first + blanks < source.length() && source.charAt(first + blanks) == ' ') {
             blanks++;
         }
-        String text = value.replaceFirst("^\n+", "");
+        int text = 0;
+        while (text < value.length() && value.charAt(text) == '\n') {
+            text++;
+        }
         int own = 0;
-        while (own < text.length() && text.charAt(own) == ' ') {
+        while (text + own < value.length() && value.charAt(text + own) == ' ') {
             own++;
         }
         return Math.max(0, blanks - own);
     }
 
-    private boolean isBreakNext(int from) {
-        int kept = at;
-        at = from;
-        boolean is = isBreakNext();
-        at = kept;
-        return is;
-    }
-
-    private boolean isTheRestBreaks() {
-        return value.substring(done).chars().allMatch(c -> c == '\n');
+    private static int withoutBreaks(String value) {
+        int end = value.length();
+        while (end > 0 && value.charAt(end - 1) == '\n') {
+            end--;
+        }
+        return end;
     }
 
     /** Line breaks at the end, which a chomping indicator keeps or not. */
     private boolean rest() {
-        return isTheRestBreaks() && put(value.substring(done), line, 1);
+        return done >= tail && put(value.substring(done), line, 1);
     }
 
     // ---- One by one ----
@@ -236,9 +255,7 @@ final class YamlSpelling {
     }
 
     private void skipBlanks() {
-        while (at < source.length() && (source.charAt(at) == ' ' || source.charAt(at) == '\t')) {
-            at++;
-        }
+        at = behindBlanks(at);
     }
 
     /** Goes behind the line break that stands here. */

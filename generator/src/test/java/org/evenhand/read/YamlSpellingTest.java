@@ -1,12 +1,16 @@
 package org.evenhand.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.stream.Stream;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Spelling;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -64,6 +68,22 @@ class YamlSpellingTest {
             }
         }
         assertTrue(spelled > 2, "something was looked at");
+    }
+
+    /** Where each blank, or each line, made the rest be looked through, these took minutes. */
+    @ParameterizedTest
+    @MethodSource("longValues")
+    void aLongValueTakesATimeInProportion(String file) {
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(20), () -> YamlTree.read("f.yaml", file, 0, Limits.DEFAULT, new Faults()));
+    }
+
+    static Stream<String> longValues() {
+        return Stream.of(
+                "a: \"x" + " ".repeat(900_000) + "y\n  z\"\n",
+                "a: |\n" + "  x\n".repeat(400_000),
+                "a: >\n" + "  x\n".repeat(400_000),
+                "a: |\n" + "\n".repeat(900_000) + "  x\n");
     }
 
     private static List<Node.Text> texts(Node node) {

@@ -2,9 +2,11 @@ package org.evenhand.command.takein;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -171,6 +173,7 @@ record Table(
             List<Integer> odd = new ArrayList<>();
             int comments = 0;
             int last = lineAbove(log.lines().size());
+            Set<String> before = new HashSet<>(log.lines().subList(0, data));
             for (int i = data; i < log.lines().size(); i++) {
                 if (log.lines().get(i).isBlank()) {
                     continue;
@@ -178,7 +181,7 @@ record Table(
                 List<String> fields = fields(i);
                 boolean complete = fields.size() == titles.size();
                 if (fields.equals(titles)
-                        || log.lines().subList(0, data).contains(log.lines().get(i))
+                        || before.contains(log.lines().get(i))
                         || fields.stream().map(Builder::bare).toList().equals(units)
                         || uncommented(i).equals(titles)) {
                     repeated.add(i + 1);
