@@ -12,8 +12,8 @@ import org.evenhand.model.Outcome;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
 import org.evenhand.page.view.Link;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
+import org.evenhand.words.Words;
 
 /** The findings of one page: each with its address there, and as the caveat that stands beside figures. */
 public final class FindingViews {
@@ -92,7 +92,7 @@ public final class FindingViews {
         String waived = first.outcome() == Outcome.WAIVED ? " Waived." : "";
         return Sentence.of(first.message())
                 + waived
-                + (others == 0 ? "" : " And " + Counting.inWords((int) others) + " more of this kind.");
+                + (others == 0 ? "" : " And " + Words.english().inWords((int) others) + " more of this kind.");
     }
 
     /** A rule, leading to what it means. */
@@ -119,7 +119,7 @@ public final class FindingViews {
 
     /** A limit with its origin. */
     public static String limit(Limit limit) {
-        return Names.value(limit.value()) + ", " + limit.origin();
+        return Names.value(limit.value(), Words.english()) + ", " + limit.origin();
     }
 
     private static String word(Outcome outcome) {

@@ -18,6 +18,7 @@ import org.evenhand.prose.PictureAddress;
 import org.evenhand.prose.ProseSource;
 import org.evenhand.prose.StudyResolver;
 import org.evenhand.prose.Target;
+import org.evenhand.words.Words;
 
 /** The prose of a results folder, with its evidence links leading to the rows of its pages. */
 final class FolderProse implements Prose {
@@ -30,10 +31,12 @@ final class FolderProse implements Prose {
 
     private final CheckedFolder checked;
     private final PagePictures pictures;
+    private final Words words;
 
-    FolderProse(CheckedFolder checked, PagePictures pictures) {
+    FolderProse(CheckedFolder checked, PagePictures pictures, Words words) {
         this.checked = checked;
         this.pictures = pictures;
+        this.words = words;
     }
 
     @Override
@@ -124,7 +127,7 @@ final class FolderProse implements Prose {
 
     private String measurand(String study, MeasurandId id) {
         Study of = checked.folder().studies().get(study);
-        return new StudyNames(checked.folder(), of).address(id);
+        return new StudyNames(checked.folder(), of, words).address(id);
     }
 
     private static String relative(String from, String to, String id) {

@@ -71,16 +71,17 @@ public final class Pages {
                 .publication()
                 .orElseThrow(() -> new IllegalArgumentException("nothing can be published without a publication"));
         PagePictures pictures = new PagePictures(checked, root);
+        Words words = Words.in(publication.language());
         PageContext context = new PageContext(
                 checked,
                 root,
                 templates,
                 generator,
                 new Frames(publication, generator),
-                new FolderProse(checked, pictures),
+                new FolderProse(checked, pictures, words),
                 new Drawings(cache),
                 pictures,
-                Words.in(publication.language()));
+                words);
         Directory directory = new Directory(context);
         History history = History.of(checked);
         Made made = new Made(sink);

@@ -7,8 +7,12 @@ public final class Sentence {
 
     /** The same words with a capital and a full stop; nothing if there is nothing to say. */
     public static String of(String words) {
-        String begun = capital(words.strip());
-        return begun.isEmpty() || begun.matches("(?s).*[.!?…][”’\"')]?") ? begun : begun + ".";
+        return closed(capital(words.strip()));
+    }
+
+    /** The same words with a full stop, to stand behind a colon; nothing if there is nothing to say. */
+    public static String closed(String words) {
+        return words.isEmpty() || words.matches("(?s).*[.!?…][”’\"')]?") ? words : words + ".";
     }
 
     /** The same words with a capital. */

@@ -12,15 +12,16 @@ public final class PageContexts {
     public static PageContext of(CheckedFolder checked, Path folder) {
         String generator = "Evenhand test";
         PagePictures pictures = new PagePictures(checked, folder);
+        Words words = Words.in(checked.folder().publication().orElseThrow().language());
         return new PageContext(
                 checked,
                 folder,
                 Templates.bundled(),
                 generator,
                 new Frames(checked.folder().publication().orElseThrow(), generator),
-                new FolderProse(checked, pictures),
+                new FolderProse(checked, pictures, words),
                 new Drawings(org.evenhand.cache.Cache.none()),
                 pictures,
-                Words.in(checked.folder().publication().orElseThrow().language()));
+                words);
     }
 }

@@ -47,7 +47,7 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
         return new Answer(
                 checked,
                 context,
-                new StudyNames(context.checked().folder(), study),
+                new StudyNames(context.checked().folder(), study, context.words()),
                 FindingViews.of(Address.answer(study.id()), checked.findings()));
     }
 

@@ -56,9 +56,9 @@ final class Budgets {
                 .ofDifference()
                 .symbol();
         String repeats = r.numbers().pairs()
-                ? "Scatter of " + Counting.of(r.numbers().level(), "pair")
+                ? "Scatter of " + Counting.of(r.numbers().level(), "pair", answer.words())
                 : "Scatter of " + r.numbers().level() + " and " + r.numbers().against() + " "
-                        + Counting.word(r.numbers().counts(), r.numbers().against());
+                        + Counting.word(r.numbers().counts(), r.numbers().against(), answer.words());
         return budget(
                 answer,
                 Address.comparison(r.plan().id()),
@@ -71,7 +71,7 @@ final class Budgets {
     }
 
     private static Budget ofLevel(Answer answer, LevelSummary s, Estimate estimate) {
-        String counted = Counting.of(s.n(), s.counts() == Counts.SPECIMENS ? "specimen" : "run");
+        String counted = Counting.of(s.n(), s.counts() == Counts.SPECIMENS ? "specimen" : "run", answer.words());
         return budget(
                 answer,
                 Address.level(s.level(), answer.names().address(s.measurand())),
@@ -126,10 +126,10 @@ final class Budgets {
             double u = Math.sqrt(square);
             boolean cancels = difference && !own && u < CANCELLED * combined;
             String note = own
-                    ? "independent in " + Counting.of(numbers.get(name), "run")
+                    ? "independent in " + Counting.of(numbers.get(name), "run", answer.words())
                     : cancels ? "common to both sides: cancels" : difference ? common(name) : "";
             parts.add(new Part(
-                    Causes.words(name.strip(), answer.folder().instruments()),
+                    Causes.words(name.strip(), answer.folder().instruments(), answer.words()),
                     "B",
                     name.contains("as stated") ? "normal, k = 2" : "rectangular",
                     cancels ? 0 : u,

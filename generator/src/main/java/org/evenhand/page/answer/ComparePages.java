@@ -35,6 +35,7 @@ import org.evenhand.page.words.ComparisonFigures;
 import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.LevelFigures;
 import org.evenhand.page.words.Written;
+import org.evenhand.words.Words;
 
 /** The page that tells of any two levels whether they may be compared. Each pair is judged here, none in the browser. */
 public final class ComparePages {
@@ -47,10 +48,12 @@ public final class ComparePages {
     private final PageContext context;
     private final Pairing pairing;
     private final Set<String> explained;
+    private final Words words;
 
     private ComparePages(PageContext context) {
         this.context = context;
         this.pairing = new Pairing(context.checked());
+        this.words = context.words();
         this.explained =
                 context.checked().findings().stream().map(Finding::rule).collect(Collectors.toUnmodifiableSet());
     }
@@ -127,21 +130,21 @@ public final class ComparePages {
                 measurand.title(),
                 measurand.unit().isOne() ? "" : measurand.unit().symbol(),
                 Link.to(method.title(), Address.method(id.method())),
-                levels.stream().map(ComparePages::level).toList(),
+                levels.stream().map(this::level).toList(),
                 Integer.toString(all.size() - levels.size()),
                 pairs);
     }
 
-    private static ComparedLevel level(Standing of) {
+    private ComparedLevel level(Standing of) {
         LevelSummary summary = of.summary();
-        Written written = LevelFigures.of(summary);
-        String value = LevelFigures.value(summary);
+        Written written = LevelFigures.of(summary, words);
+        String value = LevelFigures.value(summary, words);
         return new ComparedLevel(
                 of.key(),
                 of.figure(),
                 Directory.question(of.answer().study()),
-                Counting.n(summary.n(), summary.counts(), summary.runs().size()),
-                value.isEmpty() ? LevelFigures.label(summary) : value,
+                Counting.n(summary.n(), summary.counts(), summary.runs().size(), words),
+                value.isEmpty() ? LevelFigures.label(summary, words) : value,
                 written.expanded(),
                 written.low(),
                 written.high(),
@@ -215,8 +218,8 @@ public final class ComparePages {
     }
 
     /** The difference, without a verdict: a comparison that nobody planned shows nothing by itself. */
-    private static String difference(Standing first, Standing second, ComparisonResult.Contrasted result) {
-        Written written = ComparisonFigures.of(result);
+    private String difference(Standing first, Standing second, ComparisonResult.Contrasted result) {
+        Written written = ComparisonFigures.of(result, words);
         if (written.isAbsent()) {
             return "No difference can be given" + because(result) + ".";
         }

@@ -48,8 +48,8 @@ final class Conditions {
                 .flatMap(m -> m.ambientRange().stream())
                 .toList();
         String required = ranges.size() == 1
-                ? Names.quantity(ranges.get(0).lowest()) + " to "
-                        + Names.quantity(ranges.get(0).highest())
+                ? Names.quantity(ranges.get(0).lowest(), answer.words()) + " to "
+                        + Names.quantity(ranges.get(0).highest(), answer.words())
                 : "";
         List<Quantity> found = quantities(runs, r -> r.run().ambient());
         List<Quantity> all =
@@ -60,7 +60,8 @@ final class Conditions {
                         .allMatch(q -> q.in(CELSIUS) >= ranges.get(0).lowest().in(CELSIUS)
                                 && q.in(CELSIUS) <= ranges.get(0).highest().in(CELSIUS));
         String held = required.isEmpty() || all.size() < runs.size() ? "" : inside ? "held" : "left";
-        return new Condition("Ambient, as noted", required, found(all, runs, CELSIUS), verdict(held, all, runs));
+        return new Condition(
+                "Ambient, as noted", required, found(answer, all, runs, CELSIUS), verdict(held, all, runs));
     }
 
     private static Optional<Condition> ambientLogged(Answer answer, List<LevelRun> runs) {
@@ -101,8 +102,8 @@ final class Conditions {
                 : "";
         return new Condition(
                 "Length of a run",
-                required.size() == 1 ? Names.quantity(required.get(0)) : "",
-                found(found, runs, unit),
+                required.size() == 1 ? Names.quantity(required.get(0), answer.words()) : "",
+                found(answer, found, runs, unit),
                 verdict(held, found, runs));
     }
 
@@ -114,13 +115,13 @@ final class Conditions {
             String value = run.run().circumstances().get(name);
             if (value != null) {
                 noted++;
-                values.add(Names.value(value));
+                values.add(Names.value(value, answer.words()));
                 parse(value).ifPresent(quantities::add);
             }
         }
         boolean asRange = values.size() > 1 && quantities.size() == noted;
         String found = asRange
-                ? found(quantities, runs, quantities.get(0).unit())
+                ? found(answer, quantities, runs, quantities.get(0).unit())
                 : String.join(", ", values) + some(noted, runs.size());
         return new Condition(
                 Names.label(name), "", found, values.size() == 1 && noted == runs.size() ? "held" : "varied");
@@ -142,7 +143,7 @@ final class Conditions {
         }
         return new Condition(
                 "Completed runs",
-                Counting.of(planned, "run") + " at each level",
+                Counting.of(planned, "run", answer.words()) + " at each level",
                 String.join("; ", done),
                 all ? "held" : "fewer than planned");
     }
@@ -152,7 +153,7 @@ final class Conditions {
     }
 
     /** The range of what was noted: the quantity itself where all are equal. */
-    private static String found(List<Quantity> found, List<LevelRun> runs, Unit unit) {
+    private static String found(Answer answer, List<Quantity> found, List<LevelRun> runs, Unit unit) {
         if (found.isEmpty()) {
             return "not recorded";
         }
@@ -162,13 +163,15 @@ final class Conditions {
             low = quantity.in(unit) < low.in(unit) ? quantity : low;
             high = quantity.in(unit) > high.in(unit) ? quantity : high;
         }
-        String range = low.in(unit) == high.in(unit) ? Names.quantity(low) : plain(low) + " to " + plain(high);
+        String range = low.in(unit) == high.in(unit)
+                ? Names.quantity(low, answer.words())
+                : plain(answer, low) + " to " + plain(answer, high);
         return range + some(found.size(), runs.size());
     }
 
     /** Without its uncertainty, which a range of several would only repeat. */
-    private static String plain(Quantity quantity) {
-        return Names.quantity(new Quantity(quantity.value(), Optional.empty(), quantity.unit()));
+    private static String plain(Answer answer, Quantity quantity) {
+        return Names.quantity(new Quantity(quantity.value(), Optional.empty(), quantity.unit()), answer.words());
     }
 
     private static String some(int noted, int runs) {
@@ -197,6 +200,6 @@ final class Conditions {
         List<Quantity> found = quantities(runs, r -> r.run().ambient()).stream()
                 .filter(q -> q.unit().convertsTo(CELSIUS))
                 .toList();
-        return found.isEmpty() ? "" : "ambient " + found(found, runs, CELSIUS);
+        return found.isEmpty() ? "" : "ambient " + found(answer, found, runs, CELSIUS);
     }
 }

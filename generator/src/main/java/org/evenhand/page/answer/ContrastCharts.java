@@ -95,13 +95,13 @@ final class ContrastCharts {
                 label,
                 estimate(r, ratio),
                 band(r, ratio),
-                figure(r),
+                figure(answer, r),
                 verdict(answer, r),
                 Answer.worst(answer.caveats(r)));
     }
 
-    private static String figure(ComparisonResult.Contrasted r) {
-        String figure = ComparisonFigures.of(r).withUnit();
+    private static String figure(Answer answer, ComparisonResult.Contrasted r) {
+        String figure = ComparisonFigures.of(r, answer.words()).withUnit();
         return figure.isEmpty() ? r.why().stream().findFirst().orElse("") : figure;
     }
 
@@ -138,7 +138,7 @@ final class ContrastCharts {
                                 Verdicts.isRatio(r)
                                         ? r.estimate().orElseThrow() - 1
                                         : r.estimate().orElseThrow());
-            case SAME_WITHIN_MARGIN -> "same within " + Verdicts.margin(r);
+            case SAME_WITHIN_MARGIN -> "same within " + new Verdicts(answer.names()).margin(r);
             case NOT_SHOWN -> "no difference shown";
             case NOT_COMPARABLE -> Names.setting(verdict.word());
         };

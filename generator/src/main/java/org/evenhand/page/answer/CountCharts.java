@@ -56,7 +56,7 @@ final class CountCharts {
     }
 
     private static LevelChart.Level row(Answer answer, ComparisonResult.FailureRate r) {
-        Written rate = ComparisonFigures.of(r);
+        Written rate = ComparisonFigures.of(r, answer.words());
         var interval = r.interval().orElseThrow();
         return new LevelChart.Level(
                 answer.names().level(r.plan().level().orElseThrow()),

@@ -20,6 +20,7 @@ import org.evenhand.page.words.Exact;
 import org.evenhand.page.words.RunValues;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /**
  * Writes {@code evidence.json}: what the page shows, at full precision. Every field of an entry's kind is there; what does
@@ -119,7 +120,7 @@ final class EvidenceJson {
 
     private void write(RunValue value, String unit) throws IOException {
         if (value instanceof RunValue.Noted) {
-            text("value", RunValues.number(value));
+            text("value", RunValues.number(value, Words.english()));
         } else if (value instanceof RunValue.AtLeast beyond) {
             number("value", OptionalDouble.of(beyond.bound()));
         } else if (value instanceof RunValue.AtMost below) {

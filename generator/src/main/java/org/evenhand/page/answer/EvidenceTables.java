@@ -16,6 +16,7 @@ import org.evenhand.page.words.LevelFigures;
 import org.evenhand.page.words.RunValues;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /** The tables of a page as CSV, at full precision; the column "written" has the figure as the page writes it. */
 final class EvidenceTables {
@@ -56,7 +57,7 @@ final class EvidenceTables {
             csv.number(s.median());
             csv.number(s.medianInterval().map(Interval::low))
                     .number(s.medianInterval().map(Interval::high));
-            csv.text(LevelFigures.label(s)).text(answer.origin(answer.behind(s)));
+            csv.text(LevelFigures.label(s, Words.english())).text(answer.origin(answer.behind(s)));
             csv.text(String.join(" ", s.runs())).text(String.join(" ", answer.rules(s)));
             csv.end();
         }
@@ -143,9 +144,9 @@ final class EvidenceTables {
         } else if (value instanceof RunValue.AtLeast atLeast) {
             csv.number(atLeast.bound()).text("yes").text("");
         } else {
-            csv.text(RunValues.number(value)).text("no").text("");
+            csv.text(RunValues.number(value, Words.english())).text("no").text("");
         }
-        csv.text(RunValues.number(value));
+        csv.text(RunValues.number(value, Words.english()));
         csv.text(String.join(" ", Answer.rules(caveats(answer, run)))).end();
     }
 

@@ -161,7 +161,8 @@ final class Heads {
     }
 
     private static Entry method(Method method, Words words) {
-        String length = method.runLength().map(l -> ", " + Names.quantity(l)).orElse("");
+        String length =
+                method.runLength().map(l -> ", " + Names.quantity(l, words)).orElse("");
         return new Entry(
                 words.say("report.method"),
                 List.of(Link.to(method.title(), Address.method(method.id()))),

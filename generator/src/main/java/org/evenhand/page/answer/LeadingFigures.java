@@ -52,12 +52,12 @@ final class LeadingFigures {
     }
 
     private static Figure of(Answer answer, LevelSummary summary) {
-        String mean = LevelFigures.of(summary).withUnit();
+        String mean = LevelFigures.of(summary, answer.words()).withUnit();
         Quotable quotable = Quotable.of(answer, summary);
         return new Figure(
                 answer.names().title(summary.measurand()) + ", "
                         + answer.names().under(summary.level()),
-                mean.isEmpty() ? LevelFigures.label(summary) : mean,
+                mean.isEmpty() ? LevelFigures.label(summary, answer.words()) : mean,
                 quotable.interval(),
                 quotable.n(),
                 "",

@@ -65,14 +65,15 @@ final class LevelCharts {
     /** Each level with its figure, for those who cannot see the drawing. */
     String description() {
         return levels.stream()
-                        .map(s -> answer.names().level(s.level()) + ": " + LevelFigures.label(s)
+                        .map(s -> answer.names().level(s.level()) + ": " + LevelFigures.label(s, answer.words())
                                 + (s.n() == 0
                                         ? ""
                                         : " ("
                                                 + Counting.n(
                                                         s.n(),
                                                         s.counts(),
-                                                        s.runs().size()) + ")"))
+                                                        s.runs().size(),
+                                                        answer.words()) + ")"))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
@@ -83,7 +84,7 @@ final class LevelCharts {
                         answer.names().level(s.level()),
                         dots(s),
                         estimate(s),
-                        LevelFigures.label(s),
+                        LevelFigures.label(s, answer.words()),
                         Answer.worst(answer.caveats(s))))
                 .toList();
         return new LevelChart(axis(), rows, DOT, estimateMeans());
@@ -96,7 +97,7 @@ final class LevelCharts {
                         dots(s),
                         estimate(s),
                         background(s),
-                        LevelFigures.label(s),
+                        LevelFigures.label(s, answer.words()),
                         Answer.worst(answer.caveats(s))))
                 .toList();
         return new SoundChart(axis(), rows, DOT, estimateMeans(), "at or below the background");

@@ -66,7 +66,7 @@ final class Panels {
                     setting,
                     runs.stream()
                             .map(r -> Optional.ofNullable(r.run().settings().get(setting))
-                                    .map(Names::value))
+                                    .map(v -> Names.value(v, answer.words())))
                             .toList());
         }
         if (!answer.study().factor().equals("item")) {
@@ -186,9 +186,9 @@ final class Panels {
                         .filter(r -> r.level().equals(level))
                         .count();
                 if (done < planned) {
-                    missing.add(Sentence.of(
-                            Counting.of(planned, "run") + " " + (planned == 1 ? "was" : "were") + " planned "
-                                    + answer.names().under(level) + ", " + (done == 0 ? "none" : done) + " completed"));
+                    missing.add(Sentence.of(Counting.of(planned, "run", answer.words()) + " "
+                            + (planned == 1 ? "was" : "were") + " planned "
+                            + answer.names().under(level) + ", " + (done == 0 ? "none" : done) + " completed"));
                 }
             }
         });

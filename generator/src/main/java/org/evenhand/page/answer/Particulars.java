@@ -27,7 +27,7 @@ final class Particulars {
         if (result instanceof ComparisonResult.Contrasted r) {
             contrasted(answer, r, entries);
         } else if (result instanceof ComparisonResult.Trend r) {
-            trend(r, entries);
+            trend(answer, r, entries);
         } else if (result instanceof ComparisonResult.Survival r) {
             survival(answer, r, entries);
         } else if (result instanceof ComparisonResult.GeometricMean r) {
@@ -38,8 +38,8 @@ final class Particulars {
             entries.add(Entry.of("Watched for", Figures.value(r.timeS() / 3600, 0) + Figures.NO_BREAK_SPACE + "h"));
             entries.add(Entry.of("Failures", Integer.toString(r.events())));
         }
-        p(result.p(), "p", entries);
-        p(result.pAdjusted(), "p, after Holm", entries);
+        p(answer, result.p(), "p", entries);
+        p(answer, result.pAdjusted(), "p, after Holm", entries);
         entries.add(Entry.of(
                 "Quote",
                 Link.here(
@@ -55,7 +55,7 @@ final class Particulars {
             entries.add(Entry.of("Degrees of freedom", Budgets.freedom(r.degreesOfFreedom())));
         }
         if (r.margin().isPresent()) {
-            entries.add(Entry.of("Margin", Verdicts.margin(r)));
+            entries.add(Entry.of("Margin", verdicts.margin(r)));
         }
         r.equivalence()
                 .ifPresent(e -> entries.add(Entry.of(
@@ -63,10 +63,11 @@ final class Particulars {
                         Written.of(
                                         r.estimate(),
                                         java.util.Optional.of(e.interval()),
-                                        r.unit().symbol())
+                                        r.unit().symbol(),
+                                        answer.words())
                                 .interval())));
-        if (!Verdicts.smallest(r).isEmpty()) {
-            entries.add(Entry.of("Smallest that could have shown", Verdicts.smallest(r)));
+        if (!verdicts.smallest(r).isEmpty()) {
+            entries.add(Entry.of("Smallest that could have shown", verdicts.smallest(r)));
         }
         if (Budgets.has(r)) {
             entries.add(Entry.of(
@@ -77,8 +78,9 @@ final class Particulars {
         }
     }
 
-    private static void trend(ComparisonResult.Trend r, List<Entry> entries) {
-        Verdicts.exponent(r)
+    private static void trend(Answer answer, ComparisonResult.Trend r, List<Entry> entries) {
+        new Verdicts(answer.names())
+                .exponent(r)
                 .ifPresent(
                         e -> entries.add(Entry.of("Exponent", e.value() + " (" + e.interval() + "); 1 is proportion")));
         r.line().map(LineFit::intercept).ifPresent(i -> {
@@ -88,7 +90,8 @@ final class Particulars {
                     Written.of(
                                     OptionalDouble.of(i.value()),
                                     java.util.Optional.of(interval),
-                                    r.unit().symbol())
+                                    r.unit().symbol(),
+                                    answer.words())
                             .withUncertainty()));
         });
         if (r.efficiency().isPresent()) {
@@ -108,7 +111,8 @@ final class Particulars {
             entries.add(Entry.of(
                     "Median, " + answer.names().level(curve.level()),
                     new Times(answer.names()).median(r, curve) + "; it happened in "
-                            + curve.curve().events() + " of " + n + " " + Counting.word(curve.counts(), n)));
+                            + curve.curve().events() + " of " + n + " "
+                            + Counting.word(curve.counts(), n, answer.words())));
         }
         r.test()
                 .ifPresent(t -> entries.add(Entry.of(
@@ -117,9 +121,9 @@ final class Particulars {
                                 + (t.pExact().isPresent() ? ", exact by permutation" : ", by the chi-squared law"))));
     }
 
-    private static void p(OptionalDouble p, String label, List<Entry> entries) {
+    private static void p(Answer answer, OptionalDouble p, String label, List<Entry> entries) {
         if (p.isPresent()) {
-            entries.add(Entry.of(label, PValues.of(p.getAsDouble())));
+            entries.add(Entry.of(label, PValues.of(p.getAsDouble(), answer.words())));
         }
     }
 }

@@ -44,16 +44,16 @@ record Quotable(
     static final String CONFIDENCE = "95" + Figures.NO_BREAK_SPACE + "%";
 
     static Quotable of(Answer answer, LevelSummary summary) {
-        Written written = LevelFigures.of(summary);
+        Written written = LevelFigures.of(summary, answer.words());
         String subject = answer.names().title(summary.measurand()) + ", "
                 + answer.names().under(summary.level());
-        String figure = written.isAbsent() ? LevelFigures.label(summary) : written.withUnit();
+        String figure = written.isAbsent() ? LevelFigures.label(summary, answer.words()) : written.withUnit();
         return new Quotable(
                 Address.level(summary.level(), answer.names().address(summary.measurand())),
                 subject,
                 figure,
                 written.hasInterval() ? CONFIDENCE + " interval " + written.interval() : "",
-                Counting.n(summary.n(), summary.counts(), summary.runs().size()),
+                Counting.n(summary.n(), summary.counts(), summary.runs().size(), answer.words()),
                 "",
                 subject,
                 figure,
@@ -70,7 +70,7 @@ record Quotable(
                 Address.comparison(result.plan().id()),
                 subject,
                 figure,
-                refused ? "" : interval(result, verdicts),
+                refused ? "" : interval(answer, result, verdicts),
                 n(answer, result),
                 refused || !hasDirection(result) ? "" : verdicts.base(result),
                 refused ? subject : about(answer, result, subject),
@@ -94,7 +94,7 @@ record Quotable(
         if (result instanceof ComparisonResult.Contrasted r && r.differs()) {
             boolean same =
                     r.verdict().filter(v -> v == Verdict.SAME_WITHIN_MARGIN).isPresent();
-            return (same ? "differs, but by less than the margin of " + Verdicts.margin(r) + ": " : "")
+            return (same ? "differs, but by less than the margin of " + verdicts.margin(r) + ": " : "")
                     + verdicts.amount(r);
         }
         return figure;
@@ -102,7 +102,7 @@ record Quotable(
 
     private static String further(Answer answer, ComparisonResult result) {
         if (result instanceof ComparisonResult.Contrasted r) {
-            String smallest = Verdicts.smallest(r);
+            String smallest = new Verdicts(answer.names()).smallest(r);
             boolean notShown = r.verdict().filter(v -> v == Verdict.NOT_SHOWN).isPresent();
             return notShown && !smallest.isEmpty()
                     ? "The smallest that these runs could have shown is " + smallest + "."
@@ -114,7 +114,7 @@ record Quotable(
     private static String figure(Answer answer, ComparisonResult result) {
         if (result instanceof ComparisonResult.Contrasted r && !r.differs()) {
             return r.verdict().filter(v -> v == Verdict.SAME_WITHIN_MARGIN).isPresent()
-                    ? "the same within " + Verdicts.margin(r)
+                    ? "the same within " + new Verdicts(answer.names()).margin(r)
                     : "no difference shown";
         }
         if (result instanceof ComparisonResult.Contrasted r) {
@@ -123,11 +123,11 @@ record Quotable(
         if (result instanceof ComparisonResult.Share r) {
             return r.n() == 0 ? "no reading" : r.successes() + " of " + r.n();
         }
-        Optional<Written> exponent = exponent(result);
+        Optional<Written> exponent = exponent(answer, result);
         if (exponent.isPresent()) {
             return "exponent " + exponent.get().value();
         }
-        Written written = ComparisonFigures.of(result);
+        Written written = ComparisonFigures.of(result, answer.words());
         if (result instanceof ComparisonResult.FailureRate r && r.events() == 0 && written.hasInterval()) {
             return "at most " + written.withUnit(written.high());
         }
@@ -138,9 +138,9 @@ record Quotable(
         return written.isAbsent() ? "no figure" : written.withUnit();
     }
 
-    private static String interval(ComparisonResult result, Verdicts verdicts) {
+    private static String interval(Answer answer, ComparisonResult result, Verdicts verdicts) {
         if (result instanceof ComparisonResult.Contrasted r && !r.differs()) {
-            Written written = ComparisonFigures.of(r);
+            Written written = ComparisonFigures.of(r, answer.words());
             String name = Verdicts.isRatio(r) ? "ratio " : "difference ";
             return written.hasInterval()
                     ? name + written.withUnit() + ", " + CONFIDENCE + " interval " + written.interval()
@@ -152,40 +152,45 @@ record Quotable(
         if (result instanceof ComparisonResult.FailureRate r && r.events() == 0) {
             return "one-sided " + CONFIDENCE + " bound, no failure seen";
         }
-        Written written = exponent(result).orElse(ComparisonFigures.of(result));
+        Written written = exponent(answer, result).orElse(ComparisonFigures.of(result, answer.words()));
         return written.hasInterval() ? CONFIDENCE + " interval " + written.interval() : "";
     }
 
     /** What a trend is known by, where the factor has a true zero: 1 is proportion. */
-    private static Optional<Written> exponent(ComparisonResult result) {
-        return result instanceof ComparisonResult.Trend r ? Verdicts.exponent(r) : Optional.empty();
+    private static Optional<Written> exponent(Answer answer, ComparisonResult result) {
+        return result instanceof ComparisonResult.Trend r ? new Verdicts(answer.names()).exponent(r) : Optional.empty();
     }
 
     static String n(Answer answer, ComparisonResult result) {
         int runs = answer.behind(result).size();
         if (result instanceof ComparisonResult.Contrasted r) {
-            return Counting.n(r.numbers());
+            return Counting.n(r.numbers(), answer.words());
         }
         if (result instanceof ComparisonResult.Share r) {
-            return Counting.n(r.n(), r.counts(), r.n());
+            return Counting.n(r.n(), r.counts(), r.n(), answer.words());
         }
         if (result instanceof ComparisonResult.Trend r) {
-            return "n = " + Counting.of(r.points().size(), "value") + " at "
+            return "n = " + Counting.of(r.points().size(), "value", answer.words()) + " at "
                     + Counting.of(
                             r.points().stream()
                                     .map(ComparisonResult.Point::x)
                                     .distinct()
                                     .count(),
-                            "level");
+                            "level",
+                            answer.words());
         }
         if (result instanceof ComparisonResult.Survival r && r.levels().size() == 2) {
-            return Counting.n(new ComparisonResult.Numbers(
-                    r.levels().get(0).curve().size(),
-                    r.levels().get(1).curve().size(),
-                    r.levels().get(1).counts(),
-                    false));
+            return Counting.n(
+                    new ComparisonResult.Numbers(
+                            r.levels().get(0).curve().size(),
+                            r.levels().get(1).curve().size(),
+                            r.levels().get(1).counts(),
+                            false),
+                    answer.words());
         }
-        return runs == 0 ? "n = " + Counting.of(result.plan().of().size(), "ratio") : "n = " + Counting.of(runs, "run");
+        return runs == 0
+                ? "n = " + Counting.of(result.plan().of().size(), "ratio", answer.words())
+                : "n = " + Counting.of(runs, "run", answer.words());
     }
 
     private static String worst(Answer answer, List<Caveat> caveats) {

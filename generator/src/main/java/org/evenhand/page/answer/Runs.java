@@ -49,7 +49,7 @@ final class Runs {
         for (MeasurandId id : answer.study().measurands()) {
             RunValue value = run.value(id).orElse(new RunValue.Missing("", ""));
             values.add(RunValues.view(
-                    value, name, answer.names().address(id), run.run().origin()));
+                    value, name, answer.names().address(id), run.run().origin(), answer.words()));
         }
         List<Caveat> caveats = new ArrayList<>(answer.findings().caveats(EvidenceTables.caveats(answer, run)));
         run.run().why().map(Sentence::of).map(Caveat::note).ifPresent(caveats::add);

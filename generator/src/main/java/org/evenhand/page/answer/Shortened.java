@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.evenhand.page.view.Caveat;
 import org.evenhand.page.view.Link;
-import org.evenhand.page.words.Counting;
 
 /** Caveats beside a figure that has room for few: the worst in full, and how many more there are. */
 final class Shortened {
@@ -24,7 +23,7 @@ final class Shortened {
         List<Caveat> few = new ArrayList<>(caveats.subList(0, 1));
         few.add(new Caveat(
                 "",
-                "There " + (more == 1 ? "is " : "are ") + Counting.inWords(more) + " more.",
+                "There " + (more == 1 ? "is " : "are ") + answer.words().inWords(more) + " more.",
                 Optional.of(Link.to("Caveats and findings", answer.page() + "#findings"))));
         return List.copyOf(few);
     }

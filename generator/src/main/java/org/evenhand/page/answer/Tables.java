@@ -72,13 +72,13 @@ final class Tables {
     }
 
     private static SummaryRow row(Answer answer, LevelSummary s) {
-        Written written = LevelFigures.of(s);
+        Written written = LevelFigures.of(s, answer.words());
         return new SummaryRow(
                 Address.level(s.level(), answer.names().address(s.measurand())),
                 answer.names().level(s.level()),
                 Integer.toString(s.n()),
-                Counting.word(s.counts(), s.n()),
-                LevelFigures.value(s),
+                Counting.word(s.counts(), s.n(), answer.words()),
+                LevelFigures.value(s, answer.words()),
                 written.expanded(),
                 written.low(),
                 written.high(),
@@ -91,12 +91,12 @@ final class Tables {
 
     /** The median stands under the mean; no expanded uncertainty belongs to it, and no part of it is the instruments'. */
     private static SummaryRow median(Answer answer, LevelSummary s) {
-        Written written = Written.of(s.median(), s.medianInterval(), s.unit().symbol());
+        Written written = Written.of(s.median(), s.medianInterval(), s.unit().symbol(), answer.words());
         return new SummaryRow(
                 Address.level(s.level(), answer.names().address(s.measurand())) + ".median",
                 answer.names().level(s.level()) + ", median",
                 Integer.toString(s.n()),
-                Counting.word(s.counts(), s.n()),
+                Counting.word(s.counts(), s.n(), answer.words()),
                 written.value(),
                 "",
                 written.low(),
@@ -166,7 +166,7 @@ final class Tables {
 
     private static ComparisonRow row(Answer answer, ComparisonResult result) {
         boolean refused = answer.isRefused(result);
-        Written written = ComparisonFigures.of(result);
+        Written written = ComparisonFigures.of(result, answer.words());
         return new ComparisonRow(
                 Address.comparison(result.plan().id()),
                 answer.names().subject(result.plan()),

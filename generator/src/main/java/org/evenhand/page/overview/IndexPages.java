@@ -86,8 +86,8 @@ public final class IndexPages {
                 counts(questions),
                 questions,
                 folder.items().values().stream().map(this::listed).toList(),
-                folder.methods().values().stream().map(IndexPages::listed).toList(),
-                folder.instruments().values().stream().map(IndexPages::listed).toList());
+                folder.methods().values().stream().map(this::listed).toList(),
+                folder.instruments().values().stream().map(this::listed).toList());
     }
 
     private List<Entry> counts(List<Question> questions) {
@@ -160,7 +160,7 @@ public final class IndexPages {
     /** Which runs would answer a question. */
     private String wanted(CheckedStudy checked) {
         Study study = checked.evidence().study();
-        StudyNames names = new StudyNames(folder, study);
+        StudyNames names = new StudyNames(folder, study, context.words());
         List<String> lacking = new ArrayList<>();
         for (String level : study.levels()) {
             long there = checked.evidence().runs().stream()
@@ -168,7 +168,7 @@ public final class IndexPages {
                     .count();
             long planned = study.plannedRuns().orElse(1);
             if (there < planned) {
-                lacking.add(Counting.of(planned - there, "run") + " " + names.under(level));
+                lacking.add(Counting.of(planned - there, "run", context.words()) + " " + names.under(level));
             }
         }
         return lacking.isEmpty()
@@ -196,13 +196,14 @@ public final class IndexPages {
                 Link.to(item.name(), Address.item(item.id())),
                 "",
                 "",
-                Sentence.of(item.kind() + ", " + Counting.of(item.specimens().size(), "specimen") + ", "
-                        + (runs == 0 ? "in no run" : Counting.of(runs, "run"))));
+                Sentence.of(item.kind() + ", " + Counting.of(item.specimens().size(), "specimen", context.words())
+                        + ", " + (runs == 0 ? "in no run" : Counting.of(runs, "run", context.words()))));
     }
 
-    private static Listed listed(Method method) {
-        String length =
-                method.runLength().map(l -> ", " + Names.quantity(l) + " a run").orElse("");
+    private Listed listed(Method method) {
+        String length = method.runLength()
+                .map(l -> ", " + Names.quantity(l, context.words()) + " a run")
+                .orElse("");
         return new Listed(
                 Link.to(method.title(), Address.method(method.id())),
                 "",
@@ -210,7 +211,7 @@ public final class IndexPages {
                 "Version " + method.version() + length + ".");
     }
 
-    private static Listed listed(Instrument instrument) {
+    private Listed listed(Instrument instrument) {
         return new Listed(
                 Link.to(Names.instrument(instrument), Address.instrument(instrument.id())),
                 "",

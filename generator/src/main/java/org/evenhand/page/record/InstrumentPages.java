@@ -86,7 +86,7 @@ public final class InstrumentPages {
                 .resolution()
                 .ifPresent(resolution -> properties.add(new Entry(
                         words.say("record.resolution"),
-                        List.of(Link.plain(Names.quantity(resolution))),
+                        List.of(Link.plain(Names.quantity(resolution, words))),
                         words.say("record.smallest"))));
         instrument
                 .accuracy()
@@ -112,7 +112,7 @@ public final class InstrumentPages {
                                         .movePointRight(2)
                                         .stripTrailingZeros()
                                         .toPlainString() + Figures.NO_BREAK_SPACE + "%");
-        String fixed = accuracy.fixed().map(Names::quantity).orElse("");
+        String fixed = accuracy.fixed().map(f -> Names.quantity(f, words)).orElse("");
         return share.isEmpty() || fixed.isEmpty() ? share + fixed : share + " + " + fixed;
     }
 }

@@ -43,7 +43,8 @@ public final class ItemPages {
                         .orElse(Markup.NONE),
                 new TreeMap<>(item.limits())
                         .entrySet().stream()
-                                .map(limit -> Entry.of(Names.label(limit.getKey()), Names.quantity(limit.getValue())))
+                                .map(limit ->
+                                        Entry.of(Names.label(limit.getKey()), Names.quantity(limit.getValue(), words)))
                                 .toList(),
                 specimens(item, runs, words),
                 directory.studiesWithRun(run -> isOf(run, item)).stream()

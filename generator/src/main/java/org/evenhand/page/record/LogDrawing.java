@@ -24,6 +24,7 @@ import org.evenhand.page.words.Names;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
+import org.evenhand.words.Words;
 
 /** Draws the log of a run: a panel for each recorded column, the surroundings behind the temperature. */
 final class LogDrawing {
@@ -189,7 +190,7 @@ final class LogDrawing {
         Quantity limit = stated.get(column);
         return limit == null || !limit.unit().convertsTo(unit)
                 ? List.of()
-                : List.of(new LogChart.Limit(limit.in(unit), "limit " + Names.quantity(limit)));
+                : List.of(new LogChart.Limit(limit.in(unit), "limit " + Names.quantity(limit, Words.english())));
     }
 
     /** What the drawing shows, in words: the text alternative. */

@@ -68,18 +68,19 @@ public final class MethodPages {
     private static List<Entry> head(Method method, Words words) {
         List<Entry> head = new ArrayList<>();
         method.runLength()
-                .ifPresent(length -> head.add(Entry.of(words.say("record.run-length"), Names.quantity(length))));
+                .ifPresent(length -> head.add(Entry.of(words.say("record.run-length"), Names.quantity(length, words))));
         method.ambientRange()
                 .ifPresent(range -> head.add(Entry.of(
                         words.say("record.ambient"),
                         words.say(
                                 "record.ambient-range",
-                                Names.quantity(range.lowest()),
-                                Names.quantity(range.highest())))));
+                                Names.quantity(range.lowest(), words),
+                                Names.quantity(range.highest(), words)))));
         method.cooling()
                 .ifPresent(cooling -> head.add(
                         Entry.of(words.say("record.cooling"), cooling.name().toLowerCase(Locale.ROOT))));
-        method.maxGap().ifPresent(gap -> head.add(Entry.of(words.say("record.longest-gap"), Names.quantity(gap))));
+        method.maxGap()
+                .ifPresent(gap -> head.add(Entry.of(words.say("record.longest-gap"), Names.quantity(gap, words))));
         return head;
     }
 

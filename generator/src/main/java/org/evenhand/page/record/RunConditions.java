@@ -14,14 +14,14 @@ final class RunConditions {
 
     static List<Entry> of(Run run, Words words) {
         List<Entry> conditions = new ArrayList<>();
-        run.settings().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value))));
+        run.settings().forEach((name, value) -> conditions.add(Entry.of(Names.label(name), Names.value(value, words))));
         conditions.add(Entry.of(
                 words.say("record.ambient"),
-                run.ambient().map(Names::quantity).orElse(words.say("record.not-stated"))));
+                run.ambient().map(a -> Names.quantity(a, words)).orElse(words.say("record.not-stated"))));
         run.circumstances().forEach((name, value) -> {
             boolean isCredit = name.equals("done-by"); // which stands in the head
             if (!isCredit) {
-                conditions.add(Entry.of(Names.label(name), Names.value(value)));
+                conditions.add(Entry.of(Names.label(name), Names.value(value, words)));
             }
         });
         return conditions;

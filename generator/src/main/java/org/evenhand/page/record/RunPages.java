@@ -86,13 +86,13 @@ public final class RunPages {
                 LogDrawing.of(measured, method, item, rows, data, context.drawings()).stream()
                         .toList(),
                 rows.all(),
-                RunReadings.of(run, context.checked().folder().instruments()),
+                RunReadings.of(run, context.checked().folder().instruments(), words),
                 method.measurands().values().stream()
                         .map(m -> new RunColumn(
                                 m.title(), m.unit().isOne() ? "" : m.unit().symbol()))
                         .toList(),
                 method.measurands().keySet().stream().map(this::value).toList(),
-                RunSources.of(measured, method, context.checked().folder().instruments()),
+                RunSources.of(measured, method, context.checked().folder().instruments(), words),
                 FindingViews.of(path, directory.findings(measured)).all(),
                 raw.stream().map(file -> FileRows.of(context.root(), file)).toList(),
                 answers(),
@@ -110,7 +110,7 @@ public final class RunPages {
         List<Entry> head = new ArrayList<>();
         String factor = study.evidence().study().factor();
         StudyNames names =
-                new StudyNames(context.checked().folder(), study.evidence().study());
+                new StudyNames(context.checked().folder(), study.evidence().study(), words);
         if (!factor.equals("item") && !factor.equals("specimen")) {
             run.levelOf(factor).ifPresent(level -> head.add(Entry.of(Names.label(factor), names.level(level))));
         }
@@ -125,7 +125,7 @@ public final class RunPages {
                 words.say("record.version", run.methodVersion().orElse(method.version()))));
         run.started().ifPresent(time -> head.add(Entry.of(words.say("page.started"), Times.minute(time))));
         run.doneBy().ifPresent(name -> head.add(Entry.of(words.say("record.done-by"), name)));
-        run.length().ifPresent(length -> head.add(Entry.of(words.say("record.length"), Names.quantity(length))));
+        run.length().ifPresent(length -> head.add(Entry.of(words.say("record.length"), Names.quantity(length, words))));
         measured.log()
                 .ifPresent(log -> head.add(new Entry(
                         words.say("record.log"),
@@ -161,7 +161,7 @@ public final class RunPages {
 
     private org.evenhand.page.view.RunValue value(String measurand) {
         RunValue value = measured.value(measurand);
-        org.evenhand.page.view.RunValue cell = RunValues.view(value, run.id(), measurand, run.origin());
+        org.evenhand.page.view.RunValue cell = RunValues.view(value, run.id(), measurand, run.origin(), words);
         return value instanceof RunValue.Missing missing
                 ? new org.evenhand.page.view.RunValue(cell.id(), "", "", missing.why())
                 : cell;

@@ -10,13 +10,14 @@ import org.evenhand.page.view.Reading;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Origins;
 import org.evenhand.page.words.RunValues;
+import org.evenhand.words.Words;
 
 /** What was noted of a run by hand or by its workload, by name. */
 final class RunReadings {
 
     private RunReadings() {}
 
-    static List<Reading> of(Run run, Map<String, Instrument> instruments) {
+    static List<Reading> of(Run run, Map<String, Instrument> instruments, Words words) {
         return new TreeMap<>(run.readings())
                 .entrySet().stream()
                         .map(reading -> {
@@ -24,19 +25,19 @@ final class RunReadings {
                             Instrument by = instruments.get(run.instruments().getOrDefault(name, ""));
                             return new Reading(
                                     Names.label(name),
-                                    written(reading.getValue()),
+                                    written(reading.getValue(), words),
                                     Origins.mark(run.origin()),
                                     by == null ? Link.plain("") : InstrumentPages.link(by));
                         })
                         .toList();
     }
 
-    private static String written(org.evenhand.model.Reading reading) {
+    private static String written(org.evenhand.model.Reading reading, Words words) {
         if (reading instanceof org.evenhand.model.Reading.Measured measured) {
-            return Names.quantity(measured.quantity());
+            return Names.quantity(measured.quantity(), words);
         }
         if (reading instanceof org.evenhand.model.Reading.NotReached notReached) {
-            return Names.value(notReached.censored().toString());
+            return Names.value(notReached.censored().toString(), words);
         }
         return RunValues.word(reading);
     }

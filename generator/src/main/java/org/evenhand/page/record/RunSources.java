@@ -13,6 +13,7 @@ import org.evenhand.page.view.RunSource;
 import org.evenhand.page.words.Causes;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Words;
 
 /** What the standard uncertainties of one run's values are made of, the largest source of each first. */
 final class RunSources {
@@ -21,25 +22,29 @@ final class RunSources {
 
     private record Part(String source, double u) {}
 
-    static List<RunSource> of(MeasuredRun measured, Method method, Map<String, Instrument> instruments) {
+    static List<RunSource> of(MeasuredRun measured, Method method, Map<String, Instrument> instruments, Words words) {
         List<RunSource> sources = new ArrayList<>();
         for (Measurand measurand : method.measurands().values()) {
             if (measured.value(measurand.id()) instanceof RunValue.Known known && known.standardUncertainty() > 0) {
-                add(measurand, known, instruments, sources);
+                add(measurand, known, instruments, sources, words);
             }
         }
         return sources;
     }
 
     private static void add(
-            Measurand measurand, RunValue.Known known, Map<String, Instrument> instruments, List<RunSource> sources) {
+            Measurand measurand,
+            RunValue.Known known,
+            Map<String, Instrument> instruments,
+            List<RunSource> sources,
+            Words words) {
         List<Part> parts = new ArrayList<>();
         if (known.withinRun() > 0) {
             parts.add(new Part("Scatter of the samples within the run", known.withinRun()));
         }
         known.contributions()
                 .byCause()
-                .forEach((cause, u) -> parts.add(new Part(Causes.words(cause, instruments), Math.abs(u))));
+                .forEach((cause, u) -> parts.add(new Part(Causes.words(cause, instruments, words), Math.abs(u))));
         parts.sort(Comparator.comparingDouble((Part p) -> -p.u()).thenComparing(Part::source));
         double combined = known.standardUncertainty();
         // One place more than the combined uncertainty is written with, so that parts add up to it visibly.

@@ -2,11 +2,14 @@ package org.evenhand.page.words;
 
 import java.util.Map;
 import org.evenhand.model.Instrument;
+import org.evenhand.words.Words;
 
 /** Causes of uncertainty, as measuring names them, in words for readers. */
 public final class Causes {
 
     private static final String OF_RUN = ", run ";
+    private static final String AS_STATED = " as stated";
+    private static final String SAMPLING_STEP = "sampling step";
 
     private Causes() {}
 
@@ -22,22 +25,32 @@ public final class Causes {
     }
 
     /** "Limits of error, part of the reading: Direct-current power meter" for "dc-meter-1 gain". */
-    public static String words(String cause, Map<String, Instrument> instruments) {
+    public static String words(String cause, Map<String, Instrument> instruments, Words words) {
         String name = withoutRun(cause);
         int space = name.lastIndexOf(' ');
         Instrument instrument = space < 0 ? null : instruments.get(name.substring(0, space));
         if (instrument != null) {
-            String part = name.substring(space + 1);
-            return switch (part) {
-                        case "gain" -> "Limits of error, part of the reading";
-                        case "offset" -> "Limits of error, fixed part";
-                        case "resolution" -> "Resolution";
-                        default -> Names.label(part);
-                    }
-                    + ": " + Names.instrument(instrument);
+            return words.say("cause." + name.substring(space + 1), Names.instrument(instrument));
         }
         int comma = name.lastIndexOf(", ");
         Instrument owner = comma < 0 ? null : instruments.get(name.substring(comma + 2));
-        return Names.label(owner == null ? name : name.substring(0, comma) + ": " + Names.instrument(owner));
+        if (owner == null) {
+            return ofNoInstrument(name, words);
+        }
+        return words.say("cause.from", ofNoInstrument(name.substring(0, comma), words), Names.instrument(owner));
+    }
+
+    /** "Sampling step", "Ambient as stated", or a name that the author gave. */
+    private static String ofNoInstrument(String name, Words words) {
+        int comma = name.lastIndexOf(", ");
+        String what = comma < 0 ? name : name.substring(0, comma);
+        if (what.equals(SAMPLING_STEP)) {
+            return words.say("cause.sampling-step");
+        }
+        if (!what.endsWith(AS_STATED)) {
+            return Names.label(name);
+        }
+        String stated = what.substring(0, what.length() - AS_STATED.length());
+        return words.say("cause.as-stated", Names.label(stated)) + (comma < 0 ? "" : name.substring(comma));
     }
 }

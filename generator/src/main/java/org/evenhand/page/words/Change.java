@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.evenhand.quantity.Figures;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /**
  * A ratio as a percentage of a named base, in both directions: one pair of values is 22 % more than the one, and 18 % less
@@ -20,21 +21,25 @@ public record Change(String amount, String direction, String interval) {
      *
      * @param ratio level ÷ base
      * @param interval of the ratio
+     * @param direction how it is called
+     * @param words of the language
      */
-    public static Change of(double ratio, Optional<Interval> interval, Direction words) {
+    public static Change of(double ratio, Optional<Interval> interval, Direction direction, Words words) {
         Optional<Interval> percent = interval.map(i -> new Interval(percent(i.low()), percent(i.high())));
-        Written change = Written.of(OptionalDouble.of(percent(ratio)), percent, "%");
-        String direction = words.of(ratio - 1);
+        Written change = Written.of(OptionalDouble.of(percent(ratio)), percent, "%", words);
         return new Change(
                 change.withUnit(unsigned(change.value())),
-                direction,
-                percent.map(i -> interval(i, change, words)).orElse(""));
+                direction.of(ratio - 1),
+                percent.map(i -> interval(i, change, direction)).orElse(""));
     }
 
     /** The same pair with the other value as its base. */
-    public static Change inverse(double ratio, Optional<Interval> interval, Direction words) {
+    public static Change inverse(double ratio, Optional<Interval> interval, Direction direction, Words words) {
         return of(
-                1 / ratio, interval.filter(i -> i.low() > 0).map(i -> new Interval(1 / i.high(), 1 / i.low())), words);
+                1 / ratio,
+                interval.filter(i -> i.low() > 0).map(i -> new Interval(1 / i.high(), 1 / i.low())),
+                direction,
+                words);
     }
 
     /** "22.2 % more". */
@@ -42,15 +47,19 @@ public record Change(String amount, String direction, String interval) {
         return amount + " " + direction;
     }
 
-    private static String interval(Interval percent, Written change, Direction words) {
+    private static String interval(Interval percent, Written change, Direction direction) {
         if (percent.low() < 0 && percent.high() > 0) {
-            return change.withUnit(unsigned(change.low())) + " " + words.less() + " to "
-                    + change.withUnit(change.high()) + " " + words.more();
+            return change.words()
+                    .say(
+                            "figure.range",
+                            change.withUnit(unsigned(change.low())) + " " + direction.less(),
+                            change.withUnit(change.high()) + " " + direction.more());
         }
         boolean less = percent.high() <= 0;
         String near = unsigned(less ? change.high() : change.low());
         String far = unsigned(less ? change.low() : change.high());
-        return change.withUnit(near) + " to " + change.withUnit(far) + " " + (less ? words.less() : words.more());
+        return change.words().say("figure.range", change.withUnit(near), change.withUnit(far)) + " "
+                + (less ? direction.less() : direction.more());
     }
 
     private static double percent(double ratio) {
@@ -62,8 +71,8 @@ public record Change(String amount, String direction, String interval) {
     }
 
     /** The smallest relative change that could have shown, in percent at two digits. */
-    static String percentOf(double share) {
+    static String percentOf(double share, Words words) {
         double percent = 100 * share;
-        return Figures.at(percent, Figures.decimals(percent)) + Figures.NO_BREAK_SPACE + "%";
+        return words.number(Figures.at(percent, Figures.decimals(percent))) + Figures.NO_BREAK_SPACE + "%";
     }
 }

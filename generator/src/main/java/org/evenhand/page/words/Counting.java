@@ -1,49 +1,46 @@
 package org.evenhand.page.words;
 
-import java.util.Locale;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.Counts;
+import org.evenhand.words.Words;
 
 /** How many of what. */
 public final class Counting {
 
     private Counting() {}
 
-    /** "1 run", "5 runs". */
-    public static String of(long number, String singular) {
-        return number + " " + (number == 1 ? singular : plural(singular));
+    /**
+     * "1 run", "5 runs".
+     *
+     * @param noun one of run, specimen, pair, failure, value, level and ratio
+     */
+    public static String of(long number, String noun, Words words) {
+        return words.say("figure.count-" + noun, number);
+    }
+
+    /** What n counts, as keys name it. */
+    public static String noun(Counts counts) {
+        return counts == Counts.SPECIMENS ? "specimen" : "run";
     }
 
     /** What n counts, in the number that fits: "specimen" for 1. */
-    public static String word(Counts counts, long number) {
-        String singular = counts == Counts.SPECIMENS ? "specimen" : "run";
-        return number == 1 ? singular : plural(singular);
+    public static String word(Counts counts, long number, Words words) {
+        return words.say("figure.word-" + noun(counts), number);
     }
 
     /** "n = 3 specimens (6 runs)"; the runs are left out where n counts them. */
-    public static String n(int n, Counts counts, int runs) {
-        String behind = counts == Counts.SPECIMENS && runs != n ? " (" + of(runs, "run") + ")" : "";
-        return "n = " + n + " " + word(counts, n) + behind;
+    public static String n(int n, Counts counts, int runs, Words words) {
+        String counted = "n = " + of(n, noun(counts), words);
+        return counts == Counts.SPECIMENS && runs != n ? counted + " (" + of(runs, "run", words) + ")" : counted;
     }
 
     /** "n = 3 and 3 specimens", "n = 5 pairs of specimens". */
-    public static String n(ComparisonResult.Numbers numbers) {
+    public static String n(ComparisonResult.Numbers numbers, Words words) {
         if (numbers.pairs()) {
-            String pairs = of(numbers.level(), "pair");
-            return "n = " + pairs + (numbers.counts() == Counts.SPECIMENS ? ", each of one specimen" : "");
+            String pairs = "n = " + of(numbers.level(), "pair", words);
+            return numbers.counts() == Counts.SPECIMENS ? words.say("figure.each-of-one-specimen", pairs) : pairs;
         }
-        return "n = " + numbers.level() + " and " + numbers.against() + " " + word(numbers.counts(), numbers.against());
-    }
-
-    /** "none", "one", … "twelve", then digits: for numbers within a sentence. */
-    public static String inWords(int number) {
-        String[] words = {
-            "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
-        };
-        return number >= 0 && number < words.length ? words[number] : Integer.toString(number);
-    }
-
-    private static String plural(String singular) {
-        return singular.toLowerCase(Locale.ROOT).endsWith("s") ? singular : singular + "s";
+        return words.say(
+                "figure.n-and", numbers.level(), numbers.against(), word(numbers.counts(), numbers.against(), words));
     }
 }

@@ -4,11 +4,15 @@ import java.util.Locale;
 import org.evenhand.model.Boundary;
 import org.evenhand.model.Instrument;
 import org.evenhand.quantity.Figures;
+import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
+import org.evenhand.quantity.Unit;
 import org.evenhand.words.Words;
 
 /** Names of fields, settings and quantities as pages write them. */
 public final class Names {
+
+    private static final String PERCENTAGE_POINTS = Unit.of("percentage points").symbol();
 
     private Names() {}
 
@@ -23,13 +27,35 @@ public final class Names {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** A quantity as it was written, with a true minus sign and no-break spaces: "21.4 ± 0.5 °C". */
-    public static String quantity(Quantity quantity) {
-        return value(quantity.toString());
+    /** A quantity as it was written, with a true minus sign, no-break spaces and the decimal marker of the language: "21.4 ± 0.5 °C". */
+    public static String quantity(Quantity quantity, Words words) {
+        return words.number(spaced(quantity.toString()));
     }
 
-    /** The value of a setting: a quantity gets its no-break space and minus sign, a word stays as it is. */
-    public static String value(String written) {
+    /**
+     * The value of a setting: a quantity gets its no-break space, minus sign and decimal marker, a word stays as it is. So does
+     * a number without a unit, which may be a version.
+     */
+    public static String value(String written, Words words) {
+        return written.indexOf(' ') > 0 && isQuantity(written) ? words.number(spaced(written)) : spaced(written);
+    }
+
+    /** Whether a level is a number, with a unit or without. */
+    static boolean isQuantity(String level) {
+        try {
+            Quantity.parseCount(level);
+            return true;
+        } catch (MisreadException e) {
+            return false;
+        }
+    }
+
+    /** The symbol of a unit, or the words that stand for one. */
+    static String unit(String symbol, Words words) {
+        return symbol.equals(PERCENTAGE_POINTS) ? words.say("figure.percentage-points") : symbol;
+    }
+
+    private static String spaced(String written) {
         if (!written.matches("[-\u2212]?\\d.*")) {
             return written;
         }

@@ -1,6 +1,7 @@
 package org.evenhand.page.words;
 
 import org.evenhand.quantity.Figures;
+import org.evenhand.words.Words;
 
 /** Values of p: two digits, and no more zeros than anybody reads. */
 public final class PValues {
@@ -10,11 +11,11 @@ public final class PValues {
     private PValues() {}
 
     /** "0.0024", "< 0.0001", "1". */
-    public static String of(double p) {
-        return p < SMALLEST ? "<" + Figures.NO_BREAK_SPACE + "0.0001" : number(p);
+    public static String of(double p, Words words) {
+        return p < SMALLEST ? "<" + Figures.NO_BREAK_SPACE + words.number("0.0001") : number(p, words);
     }
 
-    static String number(double p) {
-        return p >= 0.995 ? "1" : Figures.at(p, Figures.decimals(p));
+    static String number(double p, Words words) {
+        return p >= 0.995 ? "1" : words.number(Figures.at(p, Figures.decimals(p)));
     }
 }

@@ -62,18 +62,18 @@ public final class Reductions {
             return words.say(
                     "reduction.settled",
                     what,
-                    Names.quantity(settled.window()),
-                    Names.quantity(settled.settledBelow()));
+                    Names.quantity(settled.window(), words),
+                    Names.quantity(settled.settledBelow(), words));
         }
         if (statistic instanceof Reduction.Statistic.Percentile percentile) {
             return words.say(
                     "reduction.percentile",
-                    Figures.value(100 * percentile.share(), 0) + Figures.NO_BREAK_SPACE + "%",
+                    words.number(Figures.value(100 * percentile.share(), 0)) + Figures.NO_BREAK_SPACE + "%",
                     what);
         }
         if (statistic instanceof Reduction.Statistic.Increase increase) {
             return increase.wrapsAt()
-                    .map(w -> words.say("reduction.increase-wraps", what, Names.quantity(w)))
+                    .map(w -> words.say("reduction.increase-wraps", what, Names.quantity(w, words)))
                     .orElseGet(() -> words.say("reduction.increase", what));
         }
         return words.say("reduction." + statistic.word(), what);
@@ -86,16 +86,16 @@ public final class Reductions {
                 threshold(condition.threshold(), words));
         return condition
                 .dwell()
-                .map(d -> words.say("reduction.dwell", met, Names.quantity(d)))
+                .map(d -> words.say("reduction.dwell", met, Names.quantity(d, words)))
                 .orElse(met);
     }
 
     private static String threshold(Threshold threshold, Words words) {
         if (threshold instanceof Threshold.Fixed fixed) {
-            return Names.quantity(fixed.quantity());
+            return Names.quantity(fixed.quantity(), words);
         }
         Threshold.OfSetting of = (Threshold.OfSetting) threshold;
-        return words.say("reduction.of-setting", of.times().toPlainString(), Names.setting(of.setting()));
+        return words.say("reduction.of-setting", words.number(of.times().toPlainString()), Names.setting(of.setting()));
     }
 
     private static String inText(Method method, String measurand, Words words) {

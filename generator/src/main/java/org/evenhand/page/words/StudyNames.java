@@ -10,16 +10,16 @@ import org.evenhand.model.MeasurandId;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
 import org.evenhand.quantity.Figures;
-import org.evenhand.quantity.MisreadException;
-import org.evenhand.quantity.Quantity;
+import org.evenhand.words.Words;
 
 /**
  * What a study calls its levels, measurands and comparisons.
  *
  * @param folder in which it lies
  * @param study whose names these are
+ * @param words of the language
  */
-public record StudyNames(ResultsFolder folder, Study study) {
+public record StudyNames(ResultsFolder folder, Study study, Words words) {
 
     private static final Set<String> AT = Set.of(
             "speed", "clock", "rate", "load", "temperature", "position", "setting", "frequency", "voltage", "pressure");
@@ -42,7 +42,7 @@ public record StudyNames(ResultsFolder folder, Study study) {
 
     /** The factor in words: "core voltage". */
     public String factor() {
-        return study.factor().equals("item") ? "test item" : Names.setting(study.factor());
+        return study.factor().equals("item") ? words.say("name.item") : Names.setting(study.factor());
     }
 
     /** A level as readers see it: "spreader", "2000 MHz", "Quillet 3". */
@@ -52,36 +52,48 @@ public record StudyNames(ResultsFolder folder, Study study) {
                     .map(StudyNames::shortName)
                     .orElse(level);
         }
-        return Names.value(level);
+        return Names.value(level, words);
     }
 
     /** A level within a sentence: "with spreader", "at 2000 MHz", "for specimen A1", "without cooling". */
     public String under(String level) {
         if (study.factor().equals("item")) {
-            return "with the " + level(level);
+            return words.say("name.with-item", level(level));
         }
         if (study.factor().equals("specimen")) {
-            return "for specimen " + level(level);
+            return words.say("name.for-specimen", level(level));
         }
         if (level.equals(NONE)) {
-            return "without " + factor();
+            return words.say("name.without", factor());
         }
         String last = study.factor().substring(study.factor().lastIndexOf('-') + 1);
-        return (isQuantity(level) || AT.contains(last) ? "at " : "with ") + level(level);
+        return words.say(
+                Names.isQuantity(level) || AT.contains(last) ? "name.at-level" : "name.with-level", level(level));
     }
 
     /** What is compared: "Energy taken in the soak: spreader against none". */
     public String subject(Comparison plan) {
-        String title = plan.measurand().map(this::title).orElse("Geometric mean of " + String.join(", ", plan.of()));
+        String title = plan.measurand()
+                .map(this::title)
+                .orElseGet(() -> words.say("name.geometric-mean-of", String.join(", ", plan.of())));
         if (plan.kind() == Comparison.Kind.TREND) {
-            return title + " over " + factor();
+            return words.say("name.over", title, factor());
         }
-        String levels = plan.level().map(this::level).orElse("")
-                + plan.against().map(a -> " against " + level(a)).orElse("");
-        String ahead = plan.duration()
-                .map(d -> ", looking " + Names.quantity(d) + " ahead")
-                .orElse("");
-        return levels.isEmpty() ? title : title + ": " + levels + ahead;
+        if (plan.level().isEmpty()) {
+            return ahead(plan, title);
+        }
+        String level = level(plan.level().get());
+        return ahead(
+                plan,
+                plan.against()
+                        .map(a -> words.say("name.against", title, level, level(a)))
+                        .orElseGet(() -> words.say("name.of-level", title, level)));
+    }
+
+    private String ahead(Comparison plan, String subject) {
+        return plan.duration()
+                .map(d -> words.say("name.ahead", subject, Names.quantity(d, words)))
+                .orElse(subject);
     }
 
     /**
@@ -102,14 +114,5 @@ public record StudyNames(ResultsFolder folder, Study study) {
         return item.name().toLowerCase(Locale.ROOT).startsWith(words.toLowerCase(Locale.ROOT))
                 ? item.name().substring(0, words.length()).replace(' ', Figures.NO_BREAK_SPACE.charAt(0))
                 : item.name();
-    }
-
-    private static boolean isQuantity(String level) {
-        try {
-            Quantity.parseCount(level);
-            return true;
-        } catch (MisreadException e) {
-            return false;
-        }
     }
 }

@@ -11,6 +11,7 @@ import org.evenhand.quantity.Figures;
 import org.evenhand.statistics.Interval;
 import org.evenhand.statistics.KaplanMeier;
 import org.evenhand.statistics.LogRank;
+import org.evenhand.words.Words;
 
 /** Times until an event, in sentences. */
 public final class Times {
@@ -19,9 +20,11 @@ public final class Times {
     private static final double ALPHA = 0.05;
 
     private final StudyNames names;
+    private final Words words;
 
     public Times(StudyNames names) {
         this.names = names;
+        this.words = names.words();
     }
 
     String sentence(ComparisonResult.Survival r, Verdict verdict) {
@@ -30,58 +33,60 @@ public final class Times {
         }
         List<String> medians = new ArrayList<>();
         r.levels().forEach(c -> medians.add(names.under(c.level()) + " " + median(r, c)));
-        String found = "Median time " + String.join(", ", medians) + ".";
+        String found = words.say("verdict.median-time", String.join(", ", medians));
         if (verdict == Verdict.DIFFERS) {
             LogRank test = r.test().get();
             boolean later = test.observed().get(0) < test.expected().get(0);
-            return "It happens " + (later ? "later " : "sooner ")
-                    + names.under(r.levels().get(0).level()) + " than "
-                    + names.under(r.levels().get(1).level()) + ". " + found;
+            String first = names.under(r.levels().get(0).level());
+            String second = names.under(r.levels().get(1).level());
+            return words.say(later ? "verdict.later" : "verdict.sooner", first, second) + " " + found;
         }
-        return "No difference of the times shown" + tooFew(r) + ". " + found;
+        return tooFew(r).orElseGet(() -> words.say("verdict.no-difference-of-times")) + " " + found;
     }
 
     /** The median with its interval: "8.1 min (7.8 min to 8.5 min)", "8.1 min (from 7.8 min, without an upper end)", "not reached within 45 min". */
     public String median(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
-        Written written = medianFigure(r, curve);
+        Written written = medianFigure(r, curve, words);
         if (written.isAbsent()) {
-            return "not reached within " + end(r, curve);
+            return words.say("verdict.not-reached", end(r, curve, words));
         }
         return written.withUnit() + (written.hasInterval() ? " (" + written.interval() + ")" : open(r, curve));
     }
 
     /** An interval with one end, as few times give: " (from 7.8 min, without an upper end)"; empty if it has none. */
-    private static String open(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+    private String open(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
         OptionalDouble low = curve.curve().medianLow(CONFIDENCE);
         OptionalDouble high = curve.curve().medianHigh(CONFIDENCE);
-        String unit = r.unit().symbol();
-        return low.isPresent()
-                ? " (from " + Written.alone(low.getAsDouble(), unit).withUnit() + ", without an upper end)"
-                : high.isPresent()
-                        ? " (up to " + Written.alone(high.getAsDouble(), unit).withUnit() + ", without a lower end)"
-                        : "";
+        if (low.isPresent()) {
+            return " (" + words.say("verdict.from", time(low.getAsDouble(), r)) + ")";
+        }
+        return high.isPresent() ? " (" + words.say("verdict.up-to", time(high.getAsDouble(), r)) + ")" : "";
+    }
+
+    private String time(double time, ComparisonResult.Survival r) {
+        return Written.alone(time, r.unit().symbol(), words).withUnit();
     }
 
     /** The median as a figure; without a value where it was not reached. */
-    public static Written medianFigure(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+    public static Written medianFigure(ComparisonResult.Survival r, ComparisonResult.Curve curve, Words words) {
         KaplanMeier km = curve.curve();
         OptionalDouble low = km.medianLow(CONFIDENCE);
         OptionalDouble high = km.medianHigh(CONFIDENCE);
         Optional<Interval> interval = low.isPresent() && high.isPresent()
                 ? Optional.of(new Interval(low.getAsDouble(), high.getAsDouble()))
                 : Optional.empty();
-        return Written.of(km.median(), interval, r.unit().symbol());
+        return Written.of(km.median(), interval, r.unit().symbol(), words);
     }
 
     /** How long the last one was watched: "45 min". */
-    public static String end(ComparisonResult.Survival r, ComparisonResult.Curve curve) {
+    public static String end(ComparisonResult.Survival r, ComparisonResult.Curve curve, Words words) {
         List<KaplanMeier.Step> steps = curve.curve().steps();
-        return Written.alone(steps.get(steps.size() - 1).time(), r.unit().symbol())
+        return Written.alone(steps.get(steps.size() - 1).time(), r.unit().symbol(), words)
                 .withUnit();
     }
 
     /** The exact test cannot fall below one arrangement among all, or two where the sides are of one size. */
-    private static String tooFew(ComparisonResult.Survival r) {
+    private Optional<String> tooFew(ComparisonResult.Survival r) {
         int first = r.levels().get(0).curve().size();
         int second = r.levels().get(1).curve().size();
         double arrangements = 1;
@@ -89,11 +94,11 @@ public final class Times {
             arrangements = arrangements * (second + i) / i;
         }
         double least = (first == second ? 2 : 1) / arrangements;
-        return least < ALPHA
-                ? ""
-                : "; with " + first + " and " + second + " "
-                        + Counting.word(r.levels().get(0).counts(), second)
-                        + " the exact test cannot fall below p" + Figures.NO_BREAK_SPACE + "=" + Figures.NO_BREAK_SPACE
-                        + PValues.number(least) + ", whatever happens";
+        if (least < ALPHA) {
+            return Optional.empty();
+        }
+        String p = "p" + Figures.NO_BREAK_SPACE + "=" + Figures.NO_BREAK_SPACE + PValues.number(least, words);
+        String counted = Counting.word(r.levels().get(0).counts(), second, words);
+        return Optional.of(words.say("verdict.no-difference-of-times-too-few", first, second, counted, p));
     }
 }

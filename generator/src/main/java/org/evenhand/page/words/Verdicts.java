@@ -11,17 +11,19 @@ import org.evenhand.page.Sentence;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /** What a comparison came to, in a sentence that says no more than its verdict. */
 public final class Verdicts {
 
-    private static final Direction MORE_OR_LESS = new Direction("more", "less");
     private static final String PERCENT = Figures.NO_BREAK_SPACE + "%";
 
     private final StudyNames names;
+    private final Words words;
 
     public Verdicts(StudyNames names) {
         this.names = names;
+        this.words = names.words();
     }
 
     /**
@@ -41,7 +43,7 @@ public final class Verdicts {
             return share(r);
         }
         if (result instanceof ComparisonResult.FailureRate r) {
-            return FailureRates.sentence(r);
+            return FailureRates.sentence(r, words);
         }
         if (result instanceof ComparisonResult.Survival r) {
             return new Times(names).sentence(r, stands.orElse(Verdict.NOT_SHOWN));
@@ -52,17 +54,15 @@ public final class Verdicts {
         return geometricMean((ComparisonResult.GeometricMean) result, stands.orElse(Verdict.NOT_SHOWN));
     }
 
-    private static String refused(List<Finding> refusals) {
+    private String refused(List<Finding> refusals) {
         List<String> reasons =
                 refusals.stream().map(Finding::message).distinct().toList();
         if (reasons.isEmpty()) {
-            return "Refused, because a comparison that it is made of was refused.";
+            return words.say("verdict.refused-part");
         }
         int more = reasons.size() - 1;
-        String others = more == 0
-                ? ""
-                : more == 1 ? " There is one more reason." : " There are " + Counting.inWords(more) + " more reasons.";
-        return "Refused: " + uncapped(Sentence.of(reasons.get(0))) + others;
+        String refused = words.say("verdict.refused", Sentence.closed(reasons.get(0)));
+        return more == 0 ? refused : refused + " " + words.say("verdict.more-reasons", more, words.inWords(more));
     }
 
     private String contrast(ComparisonResult.Contrasted r, Verdict verdict) {
@@ -70,8 +70,8 @@ public final class Verdicts {
             case DIFFERS -> Sentence.of(amount(r));
             case SAME_WITHIN_MARGIN ->
                 r.differs()
-                        ? "Differs, but by less than the margin of " + margin(r) + ": " + Sentence.of(amount(r))
-                        : "The same within the margin of " + margin(r) + ".";
+                        ? words.say("verdict.within-margin", margin(r), Sentence.of(amount(r)))
+                        : words.say("verdict.same", margin(r));
             case NOT_SHOWN -> notShown(r);
             case NOT_COMPARABLE -> throw new IllegalStateException("a refused comparison has no amount");
         };
@@ -79,36 +79,37 @@ public final class Verdicts {
 
     /** "22.2 % more with spreader than with none", "20.8 K lower with spreader and fan than with spreader". */
     public String amount(ComparisonResult.Contrasted r) {
-        return change(r) + sides(r.plan());
+        return between(
+                change(r), r.plan().level().orElseThrow(), r.plan().against().orElseThrow());
     }
 
-    /** " with spreader than with none". */
-    private String sides(Comparison pair) {
-        return " " + names.under(pair.level().orElseThrow()) + " than "
-                + names.under(pair.against().orElseThrow());
+    /** "22.2 % more with spreader than with none". */
+    private String between(String change, String level, String against) {
+        return words.say("verdict.between", change, names.under(level), names.under(against));
     }
 
     /** "22.2 % more", "20.8 K lower": without sign, which the word carries. */
     public String change(ComparisonResult.Contrasted r) {
-        Direction words = direction(r);
+        Direction direction = direction(r);
         double estimate = r.estimate().orElseThrow();
         if (isRatio(r)) {
-            return Change.of(estimate, r.interval(), words).words();
+            return Change.of(estimate, r.interval(), direction, words).words();
         }
-        Written written = ComparisonFigures.of(r);
-        return points(written, unsigned(written.value())) + " " + words.of(estimate);
+        Written written = ComparisonFigures.of(r, words);
+        return points(written, unsigned(written.value())) + " " + direction.of(estimate);
     }
 
     /** "20.1 % to 24.4 % more", "19.7 K to 21.8 K lower"; empty if there is no interval. */
     public String changeInterval(ComparisonResult.Contrasted r) {
-        Direction words = direction(r);
+        Direction direction = direction(r);
         if (r.interval().isEmpty()) {
             return "";
         }
         if (isRatio(r)) {
-            return Change.of(r.estimate().orElseThrow(), r.interval(), words).interval();
+            return Change.of(r.estimate().orElseThrow(), r.interval(), direction, words)
+                    .interval();
         }
-        Written written = ComparisonFigures.of(r);
+        Written written = ComparisonFigures.of(r, words);
         Interval interval = r.interval().get();
         if (interval.contains(0)) {
             return written.interval();
@@ -116,7 +117,8 @@ public final class Verdicts {
         boolean less = interval.high() < 0;
         String near = unsigned(less ? written.high() : written.low());
         String far = unsigned(less ? written.low() : written.high());
-        return points(written, near) + " to " + points(written, far) + " " + (less ? words.less() : words.more());
+        return words.say("figure.range", points(written, near), points(written, far)) + " "
+                + (less ? direction.less() : direction.more());
     }
 
     private static String unsigned(String number) {
@@ -128,10 +130,11 @@ public final class Verdicts {
         if (!isRatio(r) || !r.differs() || !(r.estimate().orElse(0) > 0)) {
             return Optional.empty();
         }
-        Change inverse = Change.inverse(r.estimate().getAsDouble(), r.interval(), direction(r));
-        return Optional.of(
-                inverse.words() + " " + names.under(r.plan().against().orElseThrow()) + " than "
-                        + names.under(r.plan().level().orElseThrow()));
+        Change inverse = Change.inverse(r.estimate().getAsDouble(), r.interval(), direction(r), words);
+        return Optional.of(between(
+                inverse.words(),
+                r.plan().against().orElseThrow(),
+                r.plan().level().orElseThrow()));
     }
 
     /** The same for a mean of ratios; nothing where none is shown to differ from one. */
@@ -140,10 +143,11 @@ public final class Verdicts {
         if (pair.isEmpty() || r.interval().isEmpty() || r.interval().get().contains(1)) {
             return Optional.empty();
         }
-        Change inverse = Change.inverse(r.estimate().orElseThrow(), r.interval(), MORE_OR_LESS);
-        return Optional.of(
-                inverse.words() + " " + names.under(pair.get().against().orElseThrow()) + " than "
-                        + names.under(pair.get().level().orElseThrow()));
+        Change inverse = Change.inverse(r.estimate().orElseThrow(), r.interval(), Direction.amount(words), words);
+        return Optional.of(between(
+                inverse.words(),
+                pair.get().against().orElseThrow(),
+                pair.get().level().orElseThrow()));
     }
 
     /** What a percentage is of: "energy taken in the soak, with none"; empty for a difference. */
@@ -161,7 +165,7 @@ public final class Verdicts {
     }
 
     public Direction direction(ComparisonResult.Contrasted r) {
-        return Direction.of(names.measurand(r.plan().measurand().orElseThrow()).unit());
+        return Direction.of(names.measurand(r.plan().measurand().orElseThrow()).unit(), words);
     }
 
     public static boolean isRatio(ComparisonResult result) {
@@ -169,47 +173,51 @@ public final class Verdicts {
     }
 
     /** The margin as it was written; empty if none was stated. */
-    public static String margin(ComparisonResult.Contrasted r) {
-        return r.plan().sameWithin().map(Names::quantity).orElse("");
+    public String margin(ComparisonResult.Contrasted r) {
+        return r.plan().sameWithin().map(m -> Names.quantity(m, words)).orElse("");
     }
 
     /** The smallest effect that these runs could have shown: "15 ms", "2.1 %"; empty if unknown. */
-    public static String smallest(ComparisonResult.Contrasted r) {
+    public String smallest(ComparisonResult.Contrasted r) {
         OptionalDouble smallest = r.smallest();
         if (smallest.isEmpty() || !(smallest.getAsDouble() > 0)) {
             return "";
         }
         if (isRatio(r)) {
-            return Change.percentOf(smallest.getAsDouble());
+            return Change.percentOf(smallest.getAsDouble(), words);
         }
         double value = smallest.getAsDouble();
-        Written unit = Written.alone(0, r.unit().symbol());
-        return points(unit, Figures.uncertaintyAt(value, Figures.decimals(value)));
+        Written unit = Written.alone(0, r.unit().symbol(), words);
+        return points(unit, words.number(Figures.uncertaintyAt(value, Figures.decimals(value))));
     }
 
-    private static String notShown(ComparisonResult.Contrasted r) {
+    private String notShown(ComparisonResult.Contrasted r) {
         if (r.interval().isEmpty()) {
             return Sentence.of(String.join("; ", r.why()));
         }
-        String margin = r.margin().isPresent() ? ", nor that they are the same within " + margin(r) : "";
-        return "No difference shown" + margin + ". The smallest that these runs could have shown is " + smallest(r)
-                + ".";
+        String shown = r.margin().isPresent()
+                ? words.say("verdict.neither-shown", margin(r))
+                : words.say("verdict.no-difference");
+        return shown + " " + words.say("verdict.smallest", smallest(r));
     }
 
     /** A difference of percentages is in percentage points. */
-    private static String points(Written written, String number) {
+    private String points(Written written, String number) {
         return written.unit().equals("%")
-                ? number + Figures.NO_BREAK_SPACE + "percentage points"
+                ? number + Figures.NO_BREAK_SPACE + words.say("figure.percentage-points")
                 : written.withUnit(number);
     }
 
-    private static String share(ComparisonResult.Share r) {
+    private String share(ComparisonResult.Share r) {
         if (r.estimate().isEmpty()) {
             return Sentence.of(String.join("; ", r.why()));
         }
-        Written written = ComparisonFigures.of(r);
-        return r.successes() + " of " + r.n() + " " + Counting.word(r.counts(), r.n()) + ", which allows a share of "
-                + written.interval() + ".";
+        return words.say(
+                "verdict.share",
+                r.successes(),
+                r.n(),
+                Counting.word(r.counts(), r.n(), words),
+                ComparisonFigures.of(r, words).interval());
     }
 
     private String trend(ComparisonResult.Trend r, Verdict verdict) {
@@ -217,50 +225,53 @@ public final class Verdicts {
             return Sentence.of(String.join("; ", r.why()));
         }
         if (verdict != Verdict.DIFFERS) {
-            return "No trend over " + names.factor() + " shown.";
+            return words.say("verdict.no-trend", names.factor());
         }
-        Written slope = ComparisonFigures.of(r);
-        String rises = slope.value().startsWith("\u2212") ? "Falls" : "Rises";
-        return rises + " with " + names.factor() + ", by " + slope.withUnit().replace("\u2212", "") + "."
+        Written slope = ComparisonFigures.of(r, words);
+        return words.say(
+                        slope.value().startsWith("\u2212") ? "verdict.falls" : "verdict.rises",
+                        names.factor(),
+                        unsigned(slope.withUnit()))
                 + exponent(r).map(e -> " " + proportion(e, r)).orElse("");
     }
 
     /** The exponent of a trend as pages write it. */
-    public static Optional<Written> exponent(ComparisonResult.Trend r) {
+    public Optional<Written> exponent(ComparisonResult.Trend r) {
         return r.exponent()
-                .map(e -> Written.of(OptionalDouble.of(e.value()), Optional.of(e.interval(0.95)), Unit.ONE.symbol()));
+                .map(e -> Written.of(
+                        OptionalDouble.of(e.value()), Optional.of(e.interval(0.95)), Unit.ONE.symbol(), words));
     }
 
-    private static String proportion(Written exponent, ComparisonResult.Trend r) {
+    private String proportion(Written exponent, ComparisonResult.Trend r) {
         Interval interval = r.exponent().orElseThrow().interval(0.95);
         String against = interval.contains(1)
-                ? "which does not exclude proportion (an exponent of 1)."
-                : interval.high() < 1
-                        ? "less than in proportion, which would be 1."
-                        : "more than in proportion, which would be 1.";
-        return "The exponent is " + exponent.value() + " (" + exponent.interval() + "): " + against;
+                ? "verdict.exponent-of-proportion"
+                : interval.high() < 1 ? "verdict.exponent-below-proportion" : "verdict.exponent-above-proportion";
+        return words.say(against, exponent.value(), exponent.interval());
     }
 
     private String geometricMean(ComparisonResult.GeometricMean r, Verdict verdict) {
         if (r.interval().isEmpty()) {
             return Sentence.of(String.join("; ", r.why()));
         }
-        Change change = Change.of(r.estimate().orElseThrow(), r.interval(), MORE_OR_LESS);
+        String change = Change.of(r.estimate().orElseThrow(), r.interval(), Direction.amount(words), words)
+                .words();
+        String amount = names.pair(r.plan())
+                .map(pair -> between(
+                        change, pair.level().orElseThrow(), pair.against().orElseThrow()))
+                .orElse(change);
         String said = verdict == Verdict.DIFFERS
-                ? Sentence.of(
-                        change.words() + names.pair(r.plan()).map(this::sides).orElse("")
-                                + ", in the geometric mean of " + r.plan().of().size() + " ratios")
-                : "No difference shown.";
-        return said + " It speaks for these workloads only.";
+                ? words.say(
+                        "verdict.geometric-mean",
+                        Sentence.capital(amount),
+                        r.plan().of().size())
+                : words.say("verdict.no-difference");
+        return said + " " + words.say("verdict.these-workloads");
     }
 
-    private static String uncapped(String sentence) {
-        return sentence.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + sentence.substring(1);
-    }
-
-    static String percent(double share) {
+    static String percent(double share, Words words) {
         return share < 0.001
-                ? "less than 0.1" + PERCENT
-                : Figures.at(100 * share, Figures.decimals(100 * share)) + PERCENT;
+                ? words.say("figure.less-than", words.number("0.1") + PERCENT)
+                : words.number(Figures.at(100 * share, Figures.decimals(100 * share))) + PERCENT;
     }
 }

@@ -29,7 +29,7 @@ class SentenceFiguresTest {
     void thatOfALevel(String study) {
         Answer answer = SampleAnswers.of(study);
         for (LevelSummary summary : answer.evidence().summaries()) {
-            Written table = LevelFigures.of(summary);
+            Written table = LevelFigures.of(summary, answer.words());
             if (table.isAbsent()
                     || !answer.names().measurand(summary.measurand()).isNumeric()) {
                 continue;
@@ -50,7 +50,7 @@ class SentenceFiguresTest {
     void thatOfADifferenceOrRatio(String study) {
         Answer answer = SampleAnswers.of(study);
         for (ComparisonResult result : answer.evidence().comparisons()) {
-            Written table = ComparisonFigures.of(result);
+            Written table = ComparisonFigures.of(result, answer.words());
             if (!(result instanceof ComparisonResult.Contrasted) || answer.isRefused(result) || table.isAbsent()) {
                 continue;
             }
