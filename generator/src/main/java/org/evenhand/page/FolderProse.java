@@ -51,7 +51,8 @@ final class FolderProse implements Prose {
 
     @Override
     public String plain(String markdown, Optional<CheckedStudy> study) {
-        return render(markdown, ProseSource.Form.INLINE, Address.INDEX, study, false)
+        String page = study.map(s -> Address.answer(s.evidence().study().id())).orElse(Address.INDEX);
+        return render(markdown, ProseSource.Form.INLINE, page, study, false)
                 .replaceAll("<[^<>]*+>", "")
                 .replace("&lt;", "<")
                 .replace("&gt;", ">")

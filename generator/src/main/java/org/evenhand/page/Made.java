@@ -12,15 +12,8 @@ import org.evenhand.read.Sha256;
 public final class Made implements PageSink {
 
     private final PageSink next;
-    private final SortedMap<String, File> files = new ConcurrentSkipListMap<>();
-
-    /**
-     * A file of the site.
-     *
-     * @param size in bytes
-     * @param sha256 of its bytes, 64 hexadecimal digits
-     */
-    public record File(long size, String sha256) {}
+    private volatile boolean lacksSome;
+    private final SortedMap<String, SiteFile> files = new ConcurrentSkipListMap<>();
 
     public Made(PageSink next) {
         this.next = next;
@@ -28,29 +21,45 @@ public final class Made implements PageSink {
 
     @Override
     public void put(String path, byte[] bytes) {
-        keep(path, new File(bytes.length, Sha256.of(bytes)));
+        keep(path, new SiteFile(bytes.length, Sha256.of(bytes)));
         next.put(path, bytes);
     }
 
     @Override
     public void copy(String path, Path source, String sha256) throws IOException {
-        keep(path, new File(Files.size(source), sha256));
+        keep(path, new SiteFile(Files.size(source), sha256));
         next.copy(path, source, sha256);
     }
 
     @Override
-    public boolean wants(String path) {
-        return next.wants(path);
+    public boolean again(SortedMap<String, SiteFile> known) {
+        if (!next.again(known)) {
+            return false;
+        }
+        known.forEach(this::keep);
+        return true;
     }
 
-    private void keep(String path, File file) {
+    @Override
+    public boolean wants(String path) {
+        boolean wanted = next.wants(path);
+        lacksSome |= !wanted;
+        return wanted;
+    }
+
+    /** Whether some file was not made because it was not wanted. */
+    boolean lacksSome() {
+        return lacksSome;
+    }
+
+    private void keep(String path, SiteFile file) {
         if (files.putIfAbsent(path, file) != null) {
             throw new IllegalStateException("made twice: " + path);
         }
     }
 
     /** All files so far, by path. */
-    public SortedMap<String, File> files() {
+    public SortedMap<String, SiteFile> files() {
         return Collections.unmodifiableSortedMap(files);
     }
 }

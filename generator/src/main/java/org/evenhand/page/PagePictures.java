@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -30,6 +31,7 @@ public final class PagePictures {
     private final Map<String, String> sources = new HashMap<>();
     private final Map<String, Optional<Raster>> drawn = new ConcurrentHashMap<>();
     private final SortedMap<String, Raster> shown = new ConcurrentSkipListMap<>();
+    private final Set<String> asking = ConcurrentHashMap.newKeySet();
 
     PagePictures(CheckedFolder checked, Path root) {
         this.folder = checked.folder();
@@ -50,6 +52,7 @@ public final class PagePictures {
 
     /** A picture that the text of a page names; nothing if it is not fit to be shown, or not described. */
     Optional<Picture> named(String page, PictureReference reference) {
+        asking.add(page);
         String from = sources.get(page);
         if (from == null || reference.shows().isEmpty() || reference.credit().isEmpty()) {
             return Optional.empty();
@@ -68,6 +71,7 @@ public final class PagePictures {
     }
 
     private Optional<Picture> listed(String page, org.evenhand.model.Picture picture) {
+        asking.add(page);
         String from = sources.get(page);
         if (from == null) {
             return Optional.empty();
@@ -96,6 +100,11 @@ public final class PagePictures {
         } catch (UnfitException e) {
             return Optional.empty();
         }
+    }
+
+    /** Whether a page has asked for a picture, shown or not: what it looks like then depends on a file that may change. */
+    boolean dependsOnPictures(String page) {
+        return asking.contains(page);
     }
 
     /** Hands on those that the pages so far show. */

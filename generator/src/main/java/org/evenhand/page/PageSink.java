@@ -3,6 +3,7 @@ package org.evenhand.page;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SortedMap;
 
 /** Takes the files of a site, each once; may be called from several threads at a time. */
 public interface PageSink {
@@ -25,6 +26,16 @@ public interface PageSink {
      */
     default void copy(String path, Path source, String sha256) throws IOException {
         put(path, Files.readAllBytes(source));
+    }
+
+    /**
+     * Takes files that the former site has already, at the same paths and with the same bytes: all of them, or none.
+     *
+     * @param files by path from the site's root
+     * @return whether it did; if not, they are to be made
+     */
+    default boolean again(SortedMap<String, SiteFile> files) {
+        return false;
     }
 
     /**

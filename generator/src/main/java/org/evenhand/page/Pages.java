@@ -56,7 +56,7 @@ public final class Pages {
      * way to one that says so.
      *
      * @param former a site with its manifest
-     * @param cache of charts drawn before
+     * @param cache of charts drawn and pages made before
      * @throws java.io.UncheckedIOException if the former site cannot be read
      */
     public static void build(
@@ -85,12 +85,13 @@ public final class Pages {
         Directory directory = new Directory(context);
         History history = History.of(checked);
         Made made = new Made(sink);
+        MadeBefore before = new MadeBefore(cache, context);
 
         Templates.ASSETS.stream().filter(made::wants).forEach(path -> made.put(path, templates.asset(path)));
         directory.runs().parallelStream()
                 .filter(run ->
                         made.wants(Address.run(run.run().study(), run.run().id())))
-                .forEach(run -> RunPages.build(run, context, directory, made));
+                .forEach(run -> before.run(run, directory, made, to -> RunPages.build(run, context, directory, to)));
         wanted(checked.folder().items(), Address::item, made)
                 .forEach(item -> ItemPages.build(item, context, directory, made));
         wanted(checked.folder().methods(), Address::method, made)
@@ -98,11 +99,13 @@ public final class Pages {
         wanted(checked.folder().instruments(), Address::instrument, made)
                 .forEach(instrument -> InstrumentPages.build(instrument, context, directory, made));
         wanted(checked.studies(), Address::answer, made).parallelStream().forEach(study -> {
-            AnswerPages.build(study, context, made);
             Study of = study.evidence().study();
             RawFile raw =
                     RawFile.behind(Address.answer(of.id()), of.places().file().file(), "Study, raw");
-            RawCopies.put(root, List.of(raw), made);
+            before.answer(study, made, to -> {
+                AnswerPages.build(study, context, to);
+                RawCopies.put(root, List.of(raw), to);
+            });
         });
         checked.folder().broken().stream()
                 .filter(study -> made.wants(Address.answer(study)))
@@ -117,7 +120,7 @@ public final class Pages {
             ChangePages.build(context, history, made);
         }
         if (made.wants(Address.COMPARE)) {
-            ComparePages.build(context, made);
+            ComparePages.build(context, before, made);
         }
         if (made.wants(SearchIndex.PATH)) {
             SearchIndex.build(context, made);

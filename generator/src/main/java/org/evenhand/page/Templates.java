@@ -22,7 +22,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.evenhand.read.Sha256;
 import org.evenhand.words.Words;
 
 /**
@@ -118,6 +122,25 @@ public final class Templates {
         } catch (IOException cause) {
             throw new UncheckedIOException(cause);
         }
+    }
+
+    /**
+     * What tells these templates from any others of this program: the digests of the files that override, by path.
+     *
+     * @throws UncheckedIOException if their folder cannot be read
+     */
+    SortedMap<String, String> overriding() {
+        SortedMap<String, String> digests = new TreeMap<>();
+        if (overrides.isPresent()) {
+            try (Stream<Path> files = Files.walk(overrides.get())) {
+                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                    digests.put(overrides.get().relativize(file).toString(), Sha256.of(file));
+                }
+            } catch (IOException cause) {
+                throw new UncheckedIOException(cause);
+            }
+        }
+        return digests;
     }
 
     private static Configuration strict(TemplateLoader loader) {

@@ -12,12 +12,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.evenhand.cache.Cache;
-import org.evenhand.cache.FileState;
 import org.evenhand.page.PageSink;
+import org.evenhand.page.SiteFile;
 import org.evenhand.read.Sha256;
 
 /**
@@ -33,6 +34,7 @@ public final class SiteWriter implements PageSink, AutoCloseable {
     private final Workshop workshop;
     private final Path prepared;
     private final Cache cache;
+    private final Stood stood;
     private final Set<String> copies = ConcurrentHashMap.newKeySet();
     private final Map<String, String> digests = new ConcurrentHashMap<>();
     private final Map<String, String> byLowerCase = new ConcurrentHashMap<>();
@@ -41,6 +43,7 @@ public final class SiteWriter implements PageSink, AutoCloseable {
         this.cache = cache;
         this.disk = disk;
         this.target = target;
+        this.stood = Stood.at(target, cache);
         this.workshop = workshop;
         this.prepared = workshop.prepared();
     }
@@ -58,9 +61,9 @@ public final class SiteWriter implements PageSink, AutoCloseable {
     }
 
     /**
-     * The same, without copying again what the former site has already.
+     * The same, without writing again what the former site has already.
      *
-     * @param cache knows what the copies in the former site hold
+     * @param cache knows what the files of the former site hold
      */
     public static SiteWriter begin(Path wanted, Path source, Cache cache) throws TargetException, IOException {
         return begin(wanted, source, cache, new LocalDisk());
@@ -89,35 +92,39 @@ public final class SiteWriter implements PageSink, AutoCloseable {
     /** @throws IOException if the source cannot be read, or is not what it was when it was read before */
     @Override
     public void copy(String path, Path source, String sha256) throws IOException {
-        Path place = place(path);
-        Optional<Path> former = former(path, sha256);
-        if (former.isPresent() && isLinked(former.get(), place)) {
-            digests.put(path, sha256);
-            copies.add(path);
-            return;
-        }
-        String found = disk.copy(source, place);
-        if (!found.equals(sha256)) {
-            throw new IOException(source.getFileName()
-                    + " changed while the site was made of it; publish again when nobody writes to it");
-        }
-        digests.put(path, sha256);
+        take(path, source, sha256);
         copies.add(path);
     }
 
-    /** The file of the former site, if it is known to hold the same. */
-    private Optional<Path> former(String path, String sha256) {
-        if (cache.keepsNothing()) {
-            return Optional.empty();
+    private void take(String path, Path source, String sha256) throws IOException {
+        Path place = place(path);
+        Optional<Path> former = stood.holding(path, sha256);
+        if (former.isEmpty() || !isLinked(former.get(), place)) {
+            String found = disk.copy(source, place);
+            if (!found.equals(sha256)) {
+                throw new IOException(source.getFileName()
+                        + " changed while the site was made of it; publish again when nobody writes to it");
+            }
+        }
+        digests.put(path, sha256);
+    }
+
+    /** @throws UncheckedIOException if a file of the former site cannot be taken over */
+    @Override
+    public boolean again(SortedMap<String, SiteFile> files) {
+        Map<String, Path> former = new TreeMap<>();
+        files.forEach((path, file) -> stood.holding(path, file.sha256()).ifPresent(at -> former.put(path, at)));
+        if (former.size() < files.size()) {
+            return false;
         }
         try {
-            Path file = target.resolve(path);
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    ? cache.sha256(FileState.of(file)).filter(sha256::equals).map(known -> file)
-                    : Optional.empty();
-        } catch (IOException | InvalidPathException e) {
-            return Optional.empty();
+            for (Map.Entry<String, Path> entry : former.entrySet()) {
+                take(entry.getKey(), entry.getValue(), files.get(entry.getKey()).sha256());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
+        return true;
     }
 
     private boolean isLinked(Path former, Path place) {
@@ -127,23 +134,6 @@ public final class SiteWriter implements PageSink, AutoCloseable {
         } catch (IOException e) {
             return false; // then it is copied
         }
-    }
-
-    /** So that the next site need not copy what has not changed. */
-    private void rememberCopies() {
-        if (cache.keepsNothing()) {
-            return;
-        }
-        copies.parallelStream().forEach(path -> {
-            try {
-                FileState state = FileState.of(target.resolve(path));
-                if (cache.sha256(state).isEmpty()) {
-                    cache.remember(state, digests.get(path));
-                }
-            } catch (IOException e) {
-                // Somebody has taken it away; it is copied the next time.
-            }
-        });
     }
 
     private Path place(String path) throws IOException {
@@ -178,7 +168,7 @@ public final class SiteWriter implements PageSink, AutoCloseable {
             keepStrangers();
         }
         workshop.exchange(manifest);
-        rememberCopies();
+        Stood.keep(target, digests, cache);
         return manifest;
     }
 
@@ -191,7 +181,9 @@ public final class SiteWriter implements PageSink, AutoCloseable {
             return;
         }
         List<String> altered = Manifest.of(target).digests().entrySet().parallelStream()
-                .filter(e -> !copies.contains(e.getKey()) && isAltered(target.resolve(e.getKey()), e.getValue()))
+                .filter(e -> !copies.contains(e.getKey())
+                        && stood.holding(e.getKey(), e.getValue()).isEmpty()
+                        && isAltered(target.resolve(e.getKey()), e.getValue()))
                 .map(Map.Entry::getKey)
                 .toList();
         if (!altered.isEmpty()) {

@@ -3,12 +3,15 @@ package org.evenhand.site;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
@@ -41,8 +44,9 @@ class RenewalTest {
     void editsOfAnyKindAreRenewedToTheBytesOfAFreshSite(long seed) throws Exception {
         Random random = new Random(seed);
         Path results = copy(SOAK, temporary.resolve("results"));
+        otherStudies(results);
         Path renewed = temporary.resolve("renewed");
-        for (int round = 0; round < 8; round++) {
+        for (int round = 0; round < 12; round++) {
             String edit = round == 0 ? "nothing" : edit(results, random);
             if (round % 3 == 2) {
                 spoil(random);
@@ -78,6 +82,55 @@ class RenewalTest {
         assertTrue(FolderChecker.check(results).withholds());
     }
 
+    /** A page is kept where only another study has changed, and written anew where its own has. */
+    @Test
+    void pagesOfWhatHasNotChangedAreKept() throws Exception {
+        Path results = copy(SOAK, temporary.resolve("results"));
+        otherStudies(results);
+        Path site = temporary.resolve("site");
+        publish(results, site, cache());
+        Object answer = identity(site.resolve("answers/again/index.html"));
+        Object run = identity(site.resolve("runs/again/none-1/index.html"));
+        Object changed = identity(site.resolve("answers/plate/index.html"));
+        replace(results.resolve("studies/plate/runs/none-1.json"), "\"A\\d\"", "\"A3\"");
+        publish(results, site, cache());
+        assertEquals(answer, identity(site.resolve("answers/again/index.html")));
+        assertEquals(run, identity(site.resolve("runs/again/none-1/index.html")));
+        assertNotEquals(changed, identity(site.resolve("answers/plate/index.html")));
+    }
+
+    /** A page that somebody wrote into is no page that was made before. */
+    @Test
+    void aPageThatWasAlteredIsNotTakenForTheOneThatWasMade() throws Exception {
+        Path results = copy(SOAK, temporary.resolve("results"));
+        Path site = temporary.resolve("site");
+        publish(results, site, cache());
+        Files.writeString(site.resolve("answers/plate/index.html"), "mine");
+        replace(results.resolve("publication.yaml"), "title: .*", "title: Other trials");
+        TargetException e = assertThrows(TargetException.class, () -> publish(results, site, cache()));
+        assertTrue(e.getMessage().contains("answers/plate/index.html"), e.getMessage());
+        assertEquals("mine", Files.readString(site.resolve("answers/plate/index.html")));
+    }
+
+    private static Object identity(Path file) throws IOException {
+        return Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+    }
+
+    /** One with runs of its own, nearly the same that the first has, and one that looks at those of the first. */
+    private static void otherStudies(Path results) throws IOException {
+        Path plate = results.resolve("studies/plate");
+        Path again = copy(plate, results.resolve("studies/again"));
+        for (Path log : below(again, ".csv")) {
+            replace(log, "\\n1200,([^,]*),", "\n1200,$15,"); // or it would be a copy, which is withheld
+        }
+        replace(again.resolve("study.md"), "study: plate", "study: again");
+        Path across = results.resolve("studies/across/study.md");
+        Files.createDirectories(across.getParent());
+        Files.copy(plate.resolve("study.md"), across);
+        replace(across, "study: plate", "study: across");
+        replace(across, "method: soak", "method: soak\nuses: [{ study: plate }]");
+    }
+
     private Cache cache() {
         return Cache.in(temporary.resolve("cache"), "test");
     }
@@ -88,7 +141,7 @@ class RenewalTest {
         List<Path> runs = below(results, ".json");
         Path log = logs.get(random.nextInt(logs.size()));
         Path run = runs.get(random.nextInt(runs.size()));
-        switch (random.nextInt(7)) {
+        switch (random.nextInt(12)) {
             case 0 -> replace(log, "\\n1200,[^,]*,", "\n1200," + (40 + random.nextInt(30)) + ",");
             case 1 -> replace(run, "\"A\\d\"", "\"A" + (1 + random.nextInt(3)) + "\"");
             case 2 -> replace(results.resolve("studies/plate/study.md"), "tried against", "tried, and again, against");
@@ -103,9 +156,25 @@ class RenewalTest {
                         "accuracy: .*",
                         "accuracy: 0." + (1 + random.nextInt(8)) + " K");
             case 5 -> replace(results.resolve("publication.yaml"), "title: .*", "title: Trials " + random.nextInt(100));
+            case 6 ->
+                replace(results.resolve("items/quillet-3.yaml"), "name: .*", "name: Quillet " + random.nextInt(9));
+            case 7 -> replace(results.resolve("studies/again/study.md"), "keep it cooler", "cool it, say");
+            case 8 -> replace(results.resolve("studies/across/study.md"), "status: final", "status: draft");
+            case 9 -> Files.delete(run);
+            case 10 -> added(run, log);
             default -> Files.setLastModifiedTime(log, FileTime.fromMillis(1_100_000_000_000L + random.nextInt(1000)));
         }
         return log + " or " + run;
+    }
+
+    private static void added(Path run, Path log) throws IOException {
+        String name = run.getFileName().toString().replace(".json", "");
+        String more = name.replaceFirst("-.*", "-" + Math.floorMod(log.hashCode(), 97));
+        Path further = run.resolveSibling(more + ".json");
+        if (!Files.exists(further)) {
+            Files.copy(run, further);
+            replace(further, "\"" + name + "\"", "\"" + more + "\"");
+        }
     }
 
     private static void replace(Path file, String what, String by) throws IOException {

@@ -21,6 +21,7 @@ import org.evenhand.model.Method;
 import org.evenhand.model.Status;
 import org.evenhand.page.Directory;
 import org.evenhand.page.FindingViews;
+import org.evenhand.page.MadeBefore;
 import org.evenhand.page.PageContext;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.Sentence;
@@ -46,12 +47,14 @@ public final class ComparePages {
     private static final Set<Status> STANDING = Set.of(Status.FINAL, Status.DRAFT);
 
     private final PageContext context;
+    private final MadeBefore before;
     private final Pairing pairing;
     private final Set<String> explained;
     private final Words words;
 
-    private ComparePages(PageContext context) {
+    private ComparePages(PageContext context, MadeBefore before) {
         this.context = context;
+        this.before = before;
         this.pairing = new Pairing(context.checked());
         this.words = context.words();
         this.explained =
@@ -84,8 +87,9 @@ public final class ComparePages {
         }
     }
 
-    public static void build(PageContext context, PageSink sink) {
-        ComparePages pages = new ComparePages(context);
+    /** @param before of which pairs that have not changed come */
+    public static void build(PageContext context, MadeBefore before, PageSink sink) {
+        ComparePages pages = new ComparePages(context, before);
         List<ComparedMeasurand> measurands = pages.byMeasurand().entrySet().parallelStream()
                 .filter(e -> e.getValue().size() > 1)
                 .map(e -> pages.measurand(e.getKey(), e.getValue()))
@@ -120,11 +124,15 @@ public final class ComparePages {
                 .sorted(Comparator.comparing(Standing::answered, Comparator.reverseOrder()))
                 .limit(MOST)
                 .toList();
+        PairsBefore judged = new PairsBefore(before, id);
         List<ComparedPair> pairs = IntStream.range(0, levels.size())
                 .boxed()
-                .flatMap(i ->
-                        IntStream.range(i + 1, levels.size()).mapToObj(j -> pair(levels.get(j), levels.get(i), id)))
+                .flatMap(i -> levels.subList(i + 1, levels.size()).stream().map(l -> List.of(l, levels.get(i))))
+                .toList()
+                .parallelStream()
+                .map(pair -> leadingOn(pair(pair.get(0), pair.get(1), id, judged)))
                 .toList();
+        judged.keep();
         return new ComparedMeasurand(
                 Address.measurand(id.method() + " " + id.measurand()),
                 measurand.title(),
@@ -149,6 +157,15 @@ public final class ComparePages {
                 written.low(),
                 written.high(),
                 of.answer().caveats(summary));
+    }
+
+    private ComparedPair pair(Standing first, Standing second, MeasurandId measurand, PairsBefore judged) {
+        return judged.of(
+                first.answer(),
+                first.summary().level(),
+                second.answer(),
+                second.summary().level(),
+                () -> pair(first, second, measurand));
     }
 
     private ComparedPair pair(Standing first, Standing second, MeasurandId measurand) {
@@ -233,15 +250,34 @@ public final class ComparePages {
         return result.why().isEmpty() ? "" : ": " + String.join("; ", result.why());
     }
 
-    /** Each with its rule, which leads on where the page of caveats has it. */
-    private List<Caveat> reasons(List<Finding> findings) {
+    /** Each with its rule. */
+    private static List<Caveat> reasons(List<Finding> findings) {
         return FindingViews.worstFirst(findings).stream()
                 .map(f -> new Caveat(
                         f.rule(),
                         Sentence.of(f.message())
                                 + (f.consequence().isEmpty() ? "" : " " + Sentence.of(f.consequence())),
-                        explained.contains(f.rule()) ? Optional.of(FindingViews.rule(f.rule())) : Optional.empty()))
+                        Optional.empty()))
                 .distinct()
                 .toList();
+    }
+
+    /** With the way to what a rule means, where the page of caveats has it. */
+    private ComparedPair leadingOn(ComparedPair pair) {
+        return new ComparedPair(
+                pair.first(),
+                pair.second(),
+                pair.subject(),
+                pair.verdict(),
+                pair.words(),
+                pair.reasons().stream().map(this::leadingOn).toList(),
+                pair.caveats().stream().map(this::leadingOn).toList(),
+                pair.evidence());
+    }
+
+    private Caveat leadingOn(Caveat caveat) {
+        return caveat.more().isEmpty() && explained.contains(caveat.rule())
+                ? Caveat.of(caveat.rule(), caveat.text(), FindingViews.rule(caveat.rule()))
+                : caveat;
     }
 }

@@ -11,6 +11,7 @@ import org.evenhand.page.Href;
 import org.evenhand.page.Made;
 import org.evenhand.page.PageContext;
 import org.evenhand.page.PageSink;
+import org.evenhand.page.SiteFile;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
 
@@ -33,7 +34,7 @@ public final class DataPackage {
             Study study = checked.evidence().study();
             for (String file : List.of("levels.csv", "comparisons.csv", "runs.csv")) {
                 String path = Address.answer(study.id()).replace(Address.INDEX, file);
-                Made.File bytes = made.files().get(path);
+                SiteFile bytes = made.files().get(path);
                 if (bytes != null) {
                     resources.add(resource(context, study, file, path, bytes));
                 }
@@ -69,7 +70,7 @@ public final class DataPackage {
     }
 
     private static Map<String, Object> resource(
-            PageContext context, Study study, String file, String path, Made.File bytes) {
+            PageContext context, Study study, String file, String path, SiteFile bytes) {
         Map<String, Object> schema = ordered(
                 "$schema",
                 PROFILES + "tableschema.json",
