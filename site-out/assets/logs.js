@@ -10,11 +10,11 @@
     let sum = 0;
     return text ? text.split(" ").map((step) => (sum += Number(step))) : [];
   };
-  const written = (whole, decimals) => (whole / 10 ** decimals).toFixed(decimals).replace("-", "\u2212");
+  const written = (whole, decimals) => (whole / 10 ** decimals).toFixed(decimals).replace("-", "\u2212").replace(".", prototype.dataset.decimal);
   const time = (seconds) => {
     const whole = Math.round(Math.abs(seconds) * 10) / 10;
     const parts = [[Math.floor(whole / 3600), "h"], [Math.floor((whole % 3600) / 60), "min"], [Math.round((whole % 60) * 10) / 10, "s"]];
-    const told = parts.filter(([n]) => n).map(([n, unit]) => `${n}\u202f${unit}`).join(" ") || "0\u202fs";
+    const told = parts.filter(([n]) => n).map(([n, unit]) => `${String(n).replace(".", prototype.dataset.decimal)}\u202f${unit}`).join(" ") || "0\u202fs";
     return (seconds < 0 ? "\u2212" : "") + told;
   };
 

@@ -8,8 +8,8 @@
 
   /* The first number of a cell; a bound such as "> 45.0" counts as the number that it names. */
   const number = (text) => {
-    const found = text.replace(/[\u2212\u2010]/g, "-").replace(/(\d)[\s\u00a0\u202f\u2009](?=\d{3})/g, "$1").match(/-?\d+(\.\d+)?/);
-    return found ? Number(found[0]) : NaN;
+    const found = text.replace(/[\u2212\u2010]/g, "-").replace(/(\d)[\s\u00a0\u202f\u2009](?=\d{3})/g, "$1").match(/-?\d+([.,]\d+)?/);
+    return found ? Number(found[0].replace(",", ".")) : NaN;
   };
 
   const cellAt = (row, column) => {

@@ -101,7 +101,7 @@ public final class Pages {
         wanted(checked.studies(), Address::answer, made).parallelStream().forEach(study -> {
             Study of = study.evidence().study();
             RawFile raw =
-                    RawFile.behind(Address.answer(of.id()), of.places().file().file(), "Study, raw");
+                    RawFile.behind(Address.answer(of.id()), of.places().file().file(), words.say("table.study-raw"));
             before.answer(study, made, to -> {
                 AnswerPages.build(study, context, to);
                 RawCopies.put(root, List.of(raw), to);

@@ -53,7 +53,9 @@ public final class MarkdownFuzz {
         ProseSource source = (data[0] & 2) == 0
                 ? ProseSource.body("study.md", 1, text)
                 : ProseSource.field(
-                        new org.evenhand.model.Place("study.md", 3, 7, text.length()), text, ProseSource.Form.INLINE);
+                        new org.evenhand.model.Place("study.md", 3, 7, Math.max(1, text.length())),
+                        text,
+                        ProseSource.Form.INLINE);
         Verification.verify(source, evidence);
         check(Prose.render(source, evidence, target -> "#figure", 1).html());
     }

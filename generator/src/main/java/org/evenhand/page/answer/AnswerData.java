@@ -138,7 +138,7 @@ final class AnswerData {
         return LinkedData.entity(
                 "DataDownload",
                 "name",
-                EvidenceFiles.what(name),
+                EvidenceFiles.what(name, answer.words()),
                 "contentUrl",
                 answer.context().frames().permanent(Href.of(path)),
                 "encodingFormat",

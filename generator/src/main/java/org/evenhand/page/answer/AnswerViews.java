@@ -48,9 +48,10 @@ final class AnswerViews {
         List<Quotation> quotations = figures ? Quotations.of(answer, charts, sink) : List.of();
         Unfolding unfolding = Unfoldings.of(answer, description, leading, quotations);
         Markup data = AnswerData.of(answer, files, unfolding);
-        List<Grid> grids = new ArrayList<>(summaries.stream().map(Grids::of).toList());
-        grids.addAll(List.of(Grids.of(comparisons), Grids.of(runs), Grids.of(conditions)));
-        budgets.forEach(budget -> grids.add(Grids.of(budget)));
+        Grids tables = new Grids(answer.words());
+        List<Grid> grids = new ArrayList<>(summaries.stream().map(tables::of).toList());
+        grids.addAll(List.of(tables.of(comparisons), tables.of(runs), tables.of(conditions)));
+        budgets.forEach(budget -> grids.add(tables.of(budget)));
         return new AnswerPage(
                 frame(answer, description).with(unfolding, data, LinkedData.digest(data)),
                 Heads.of(answer, status(study)),
@@ -98,7 +99,7 @@ final class AnswerViews {
         Study study = answer.study();
         return study.shortAnswer()
                 .map(s -> answer.context().prose().plain(s, Optional.of(answer.checked())))
-                .orElse(study.status() == Status.WANTED ? "A question that is still waiting for runs." : "");
+                .orElse(study.status() == Status.WANTED ? answer.words().say("quote.waiting") : "");
     }
 
     /** Each hazard of the methods once, in the order in which the methods name them. */

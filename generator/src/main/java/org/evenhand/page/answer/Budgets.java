@@ -18,6 +18,7 @@ import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Verdicts;
 import org.evenhand.quantity.Figures;
 import org.evenhand.statistics.Estimate;
+import org.evenhand.words.Words;
 
 /** Uncertainty budgets: what contributes how much to a figure. */
 final class Budgets {
@@ -49,6 +50,7 @@ final class Budgets {
     }
 
     private static Budget ofDifference(Answer answer, ComparisonResult.Contrasted r) {
+        Words words = answer.words();
         String subject = answer.names().subject(r.plan());
         String unit = answer.names()
                 .measurand(r.plan().measurand().orElseThrow())
@@ -56,13 +58,16 @@ final class Budgets {
                 .ofDifference()
                 .symbol();
         String repeats = r.numbers().pairs()
-                ? "Scatter of " + Counting.of(r.numbers().level(), "pair", answer.words())
-                : "Scatter of " + r.numbers().level() + " and " + r.numbers().against() + " "
-                        + Counting.word(r.numbers().counts(), r.numbers().against(), answer.words());
+                ? words.say("budget.scatter", Counting.of(r.numbers().level(), "pair", words))
+                : words.say(
+                        "budget.scatter-of-two",
+                        r.numbers().level(),
+                        r.numbers().against(),
+                        Counting.word(r.numbers().counts(), r.numbers().against(), words));
         return budget(
                 answer,
                 Address.comparison(r.plan().id()),
-                Verdicts.isRatio(r) ? subject + ", as a difference" : subject,
+                Verdicts.isRatio(r) ? words.say("budget.as-difference", subject) : subject,
                 unit,
                 repeats,
                 r.difference().orElseThrow(),
@@ -75,9 +80,13 @@ final class Budgets {
         return budget(
                 answer,
                 Address.level(s.level(), answer.names().address(s.measurand())),
-                answer.names().title(s.measurand()) + ", " + answer.names().level(s.level()),
+                answer.words()
+                        .say(
+                                "budget.figure",
+                                answer.names().title(s.measurand()),
+                                answer.names().level(s.level())),
                 s.unit().ofDifference().symbol(),
-                "Scatter of " + counted,
+                answer.words().say("budget.scatter", counted),
                 estimate,
                 s.contributions(),
                 false);
@@ -92,11 +101,17 @@ final class Budgets {
             Estimate estimate,
             Contributions contributions,
             boolean difference) {
+        Words words = answer.words();
         double combined = estimate.standardUncertainty();
         double expanded = estimate.expandedUncertainty(CONFIDENCE);
         List<Part> parts = new ArrayList<>();
         parts.add(new Part(
-                repeats, "A", "Student t", estimate.typeA(), OptionalDouble.of(estimate.degreesOfFreedom()), ""));
+                repeats,
+                "A",
+                words.say("budget.student"),
+                estimate.typeA(),
+                OptionalDouble.of(estimate.degreesOfFreedom()),
+                ""));
         parts.addAll(typeB(answer, contributions, combined, difference));
         parts.sort(Comparator.comparingDouble((Part p) -> -p.uncertainty()).thenComparing(Part::source));
         int decimals = Figures.decimals(combined);
@@ -104,11 +119,11 @@ final class Budgets {
                 Address.budget(evidence),
                 figure,
                 unit.equals("1") ? "" : unit,
-                parts.stream().map(p -> p.row(combined, decimals + 1)).toList(),
-                Figures.uncertaintyAt(combined, decimals),
-                freedom(estimate.effectiveDegreesOfFreedom()),
-                Figures.at(expanded / combined, 2),
-                Figures.uncertaintyAt(expanded, Figures.decimals(expanded)));
+                parts.stream().map(p -> p.row(combined, decimals + 1, words)).toList(),
+                words.number(Figures.uncertaintyAt(combined, decimals)),
+                freedom(estimate.effectiveDegreesOfFreedom(), words),
+                words.number(Figures.at(expanded / combined, 2)),
+                words.number(Figures.uncertaintyAt(expanded, Figures.decimals(expanded))));
     }
 
     /** Causes that are one run's alone are put together by the cause. */
@@ -120,18 +135,19 @@ final class Budgets {
             squares.merge(name, u * u, Double::sum);
             numbers.merge(name, 1, Integer::sum);
         });
+        Words words = answer.words();
         List<Part> parts = new ArrayList<>();
         squares.forEach((name, square) -> {
             boolean own = name.endsWith("\n");
             double u = Math.sqrt(square);
             boolean cancels = difference && !own && u < CANCELLED * combined;
             String note = own
-                    ? "independent in " + Counting.of(numbers.get(name), "run", answer.words())
-                    : cancels ? "common to both sides: cancels" : difference ? common(name) : "";
+                    ? words.say("budget.independent", Counting.of(numbers.get(name), "run", words))
+                    : cancels ? words.say("budget.cancels") : difference ? common(name, words) : "";
             parts.add(new Part(
                     Causes.words(name.strip(), answer.folder().instruments(), answer.words()),
                     "B",
-                    name.contains("as stated") ? "normal, k = 2" : "rectangular",
+                    words.say(name.contains("as stated") ? "budget.normal" : "budget.rectangular"),
                     cancels ? 0 : u,
                     OptionalDouble.empty(),
                     note));
@@ -139,23 +155,23 @@ final class Budgets {
         return parts;
     }
 
-    private static String common(String cause) {
-        return cause.endsWith(" gain") ? "one instrument on both sides scales with the difference" : "";
+    private static String common(String cause, Words words) {
+        return cause.endsWith(" gain") ? words.say("budget.scales") : "";
     }
 
     /** Degrees of freedom, fractional; ∞ where nothing limits them. */
-    static String freedom(OptionalDouble freedom) {
+    static String freedom(OptionalDouble freedom, Words words) {
         if (freedom.isEmpty()) {
             return "∞";
         }
         double value = freedom.getAsDouble();
-        return value >= 1000 ? "> 1000" : value == Math.rint(value) ? Figures.at(value, 0) : Figures.at(value, 1);
+        return value >= 1000 ? "> 1000" : words.number(Figures.at(value, value == Math.rint(value) ? 0 : 1));
     }
 
     private record Part(
             String source, String type, String distribution, double uncertainty, OptionalDouble freedom, String note) {
 
-        BudgetRow row(double combined, int decimals) {
+        BudgetRow row(double combined, int decimals, Words words) {
             double share = 100 * (uncertainty / combined) * (uncertainty / combined);
             String percent = share > 0 && share < 0.1
                     ? "<" + Figures.NO_BREAK_SPACE + "0.1"
@@ -171,9 +187,9 @@ final class Budgets {
                     source,
                     type,
                     distribution,
-                    u,
-                    Budgets.freedom(freedom),
-                    percent + Figures.NO_BREAK_SPACE + "%",
+                    words.number(u),
+                    Budgets.freedom(freedom, words),
+                    words.number(percent) + Figures.NO_BREAK_SPACE + "%",
                     note);
         }
     }

@@ -40,7 +40,7 @@ final class ChartFigures {
             String title = answer.names().title(id);
             put(
                     name(answer, id),
-                    title + ", by " + answer.names().factor(),
+                    answer.words().say("chart.by-factor", title, answer.names().factor()),
                     drawing.description(),
                     drawing.figure(),
                     drawing.source(),
@@ -76,9 +76,10 @@ final class ChartFigures {
             } else if (result instanceof ComparisonResult.FailureRate r) {
                 rates.add(r);
             } else if (result instanceof ComparisonResult.Trend r && !r.points().isEmpty()) {
-                put(r, TrendCharts.figure(answer, r), TrendCharts.source(r));
+                put(r, TrendCharts.figure(answer, r), TrendCharts.source(answer, r));
             } else if (result instanceof ComparisonResult.Survival r) {
-                TimeCharts.figure(answer, r).ifPresent(f -> put(r, f, TimeCharts.SOURCE));
+                TimeCharts.figure(answer, r)
+                        .ifPresent(f -> put(r, f, answer.words().say("chart.curve-falls")));
             }
         }
         // Where all is refused there is nothing to draw; the table says why.

@@ -42,8 +42,8 @@ final class ChartFiles {
         PixelSize print = drawings.png(plate, Charts.COLUMN, PRINT, path + ".print.png", sink);
         return List.of(
                 Link.to("SVG", Href.of(path + ".svg")),
-                Link.to("PNG, " + size(screen), Href.of(path + ".png")),
-                Link.to("PNG for print, " + size(print), Href.of(path + ".print.png")));
+                Link.to(answer.words().say("chart.png-screen", size(screen)), Href.of(path + ".png")),
+                Link.to(answer.words().say("chart.png-print", size(print)), Href.of(path + ".print.png")));
     }
 
     private static String size(PixelSize picture) {
@@ -71,7 +71,8 @@ final class ChartFiles {
         all.addAll(answer.authorsCaveats());
         return all.stream()
                 .findFirst()
-                .map(worst ->
-                        "Caveat: " + worst + (all.size() > 1 ? " The page has " + (all.size() - 1) + " more." : ""));
+                .map(worst -> all.size() > 1
+                        ? answer.words().say("chart.caveat-more", worst, all.size() - 1)
+                        : answer.words().say("chart.caveat", worst));
     }
 }

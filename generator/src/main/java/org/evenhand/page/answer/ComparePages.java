@@ -69,7 +69,11 @@ public final class ComparePages {
         }
 
         Link figure() {
-            String name = answer.names().factor() + ": " + answer.names().level(summary.level());
+            String name = answer.words()
+                    .say(
+                            "pairing.level",
+                            answer.names().factor(),
+                            answer.names().level(summary.level()));
             String id = Address.level(summary.level(), answer.names().address(summary.measurand()));
             return Link.to(name, answer.page() + "#" + id);
         }
@@ -95,7 +99,11 @@ public final class ComparePages {
                 .map(e -> pages.measurand(e.getKey(), e.getValue()))
                 .toList();
         ComparePage page = new ComparePage(
-                context.frames().of(Address.COMPARE, "Compare", "Which levels of which answers may be compared."),
+                context.frames()
+                        .of(
+                                Address.COMPARE,
+                                context.words().say("pairing.title"),
+                                context.words().say("pairing.about")),
                 measurands);
         sink.put(Address.COMPARE, context.render("compare", page));
     }
@@ -203,14 +211,14 @@ public final class ComparePages {
                 answer.isRefused(result) ? reasons(answer.refusals(result)) : List.of(),
                 answer.isRefused(result) ? List.of() : answer.caveats(result),
                 Optional.of(Link.to(
-                        "The evidence",
+                        words.say("pairing.evidence"),
                         answer.page() + "#" + Address.comparison(result.plan().id()))));
     }
 
     private ComparedPair judged(Standing first, Standing second, Pairing.Judgement judgement) {
         List<Caveat> reasons = new ArrayList<>(reasons(judgement.refusals()));
         if (!judgement.shared().isEmpty()) {
-            reasons.add(Caveat.note("Both rest on the same runs: " + String.join(", ", judgement.shared()) + "."));
+            reasons.add(Caveat.note(words.say("pairing.same-runs", String.join(", ", judgement.shared()))));
         }
         return new ComparedPair(
                 first.key(),
@@ -223,8 +231,8 @@ public final class ComparePages {
                 Optional.empty());
     }
 
-    private static String subject(Standing first, Standing second) {
-        return name(first, second) + " against " + name(second, first);
+    private String subject(Standing first, Standing second) {
+        return words.say("pairing.against", name(first, second), name(second, first));
     }
 
     private static String name(Standing of, Standing beside) {
@@ -237,17 +245,17 @@ public final class ComparePages {
     /** The difference, without a verdict: a comparison that nobody planned shows nothing by itself. */
     private String difference(Standing first, Standing second, ComparisonResult.Contrasted result) {
         Written written = ComparisonFigures.of(result, words);
+        String why = String.join("; ", result.why());
         if (written.isAbsent()) {
-            return "No difference can be given" + because(result) + ".";
+            return why.isEmpty() ? words.say("pairing.none") : words.say("pairing.none-because", why);
         }
-        String interval = written.hasInterval()
-                ? ", " + Quotable.CONFIDENCE + " interval " + written.interval() + "."
-                : ", without an interval" + because(result) + ".";
-        return "Difference " + written.withUnit() + interval + " Not planned, so without a verdict.";
-    }
-
-    private static String because(ComparisonResult.Contrasted result) {
-        return result.why().isEmpty() ? "" : ": " + String.join("; ", result.why());
+        String figure = written.withUnit();
+        if (written.hasInterval()) {
+            return words.say("pairing.difference", figure, Quotable.CONFIDENCE, written.interval());
+        }
+        return why.isEmpty()
+                ? words.say("pairing.difference-alone", figure)
+                : words.say("pairing.difference-because", figure, why);
     }
 
     /** Each with its rule. */

@@ -18,6 +18,7 @@ import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Words;
 
 /** The conditions of the runs: what the method asks for, and what was found, with its range. */
 final class Conditions {
@@ -47,9 +48,12 @@ final class Conditions {
         List<Method.AmbientRange> ranges = answer.methods().stream()
                 .flatMap(m -> m.ambientRange().stream())
                 .toList();
+        Words words = answer.words();
         String required = ranges.size() == 1
-                ? Names.quantity(ranges.get(0).lowest(), answer.words()) + " to "
-                        + Names.quantity(ranges.get(0).highest(), answer.words())
+                ? words.say(
+                        "figure.range",
+                        Names.quantity(ranges.get(0).lowest(), words),
+                        Names.quantity(ranges.get(0).highest(), words))
                 : "";
         List<Quantity> found = quantities(runs, r -> r.run().ambient());
         List<Quantity> all =
@@ -59,9 +63,14 @@ final class Conditions {
                 && all.stream()
                         .allMatch(q -> q.in(CELSIUS) >= ranges.get(0).lowest().in(CELSIUS)
                                 && q.in(CELSIUS) <= ranges.get(0).highest().in(CELSIUS));
-        String held = required.isEmpty() || all.size() < runs.size() ? "" : inside ? "held" : "left";
+        String held = required.isEmpty() || all.size() < runs.size()
+                ? ""
+                : words.say(inside ? "condition.held" : "condition.left");
         return new Condition(
-                "Ambient, as noted", required, found(answer, all, runs, CELSIUS), verdict(held, all, runs));
+                words.say("condition.ambient-noted"),
+                required,
+                found(answer, all, runs, CELSIUS),
+                verdict(answer, held, all, runs));
     }
 
     private static Optional<Condition> ambientLogged(Answer answer, List<LevelRun> runs) {
@@ -81,13 +90,18 @@ final class Conditions {
         if (logged == 0) {
             return Optional.empty();
         }
-        String degrees = Figures.NO_BREAK_SPACE + CELSIUS.symbol();
+        Words words = answer.words();
+        String range =
+                words.say("figure.range", tenths(low, CELSIUS.symbol(), words), tenths(high, CELSIUS.symbol(), words));
         return Optional.of(new Condition(
-                "Ambient, as logged",
+                words.say("condition.ambient-logged"),
                 "",
-                Figures.at(low, 1) + degrees + " to " + Figures.at(high, 1) + degrees + ", lowest and highest sample"
-                        + some(logged, runs.size()),
-                "varied by " + Figures.at(high - low, 1) + Figures.NO_BREAK_SPACE + "K"));
+                some(words.say("condition.samples", range), logged, runs.size(), words),
+                words.say("condition.varied-by", tenths(high - low, "K", words))));
+    }
+
+    private static String tenths(double value, String unit, Words words) {
+        return words.number(Figures.at(value, 1)) + Figures.NO_BREAK_SPACE + unit;
     }
 
     private static Condition length(Answer answer, List<LevelRun> runs) {
@@ -98,13 +112,19 @@ final class Conditions {
         List<Quantity> found = quantities(runs, r -> r.run().length());
         Unit unit = found.isEmpty() ? Unit.of("s") : found.get(0).unit();
         String held = required.size() == 1 && found.size() == runs.size()
-                ? found.stream().allMatch(q -> q.in(unit) == required.get(0).in(unit)) ? "held" : "varied"
+                ? answer.words()
+                        .say(
+                                found.stream()
+                                                .allMatch(q -> q.in(unit)
+                                                        == required.get(0).in(unit))
+                                        ? "condition.held"
+                                        : "condition.varied")
                 : "";
         return new Condition(
-                "Length of a run",
+                answer.words().say("condition.length"),
                 required.size() == 1 ? Names.quantity(required.get(0), answer.words()) : "",
                 found(answer, found, runs, unit),
-                verdict(held, found, runs));
+                verdict(answer, held, found, runs));
     }
 
     private static Condition circumstance(Answer answer, List<LevelRun> runs, String name) {
@@ -122,9 +142,10 @@ final class Conditions {
         boolean asRange = values.size() > 1 && quantities.size() == noted;
         String found = asRange
                 ? found(answer, quantities, runs, quantities.get(0).unit())
-                : String.join(", ", values) + some(noted, runs.size());
+                : some(String.join(", ", values), noted, runs.size(), answer.words());
+        boolean held = values.size() == 1 && noted == runs.size();
         return new Condition(
-                Names.label(name), "", found, values.size() == 1 && noted == runs.size() ? "held" : "varied");
+                Names.label(name), "", found, answer.words().say(held ? "condition.held" : "condition.varied"));
     }
 
     private static Condition planned(Answer answer, int planned) {
@@ -138,14 +159,16 @@ final class Conditions {
                     .filter(r -> r.run().outcome() == RunOutcome.COMPLETED)
                     .count();
             all &= completed >= planned;
-            String others = at.size() == completed ? "" : " of " + at.size() + " begun";
-            done.add(answer.names().level(level) + ": " + completed + others);
+            String number = at.size() == completed
+                    ? Long.toString(completed)
+                    : answer.words().say("condition.of-begun", completed, at.size());
+            done.add(answer.names().level(level) + ": " + number);
         }
         return new Condition(
-                "Completed runs",
-                Counting.of(planned, "run", answer.words()) + " at each level",
+                answer.words().say("condition.completed"),
+                answer.words().say("condition.at-each-level", Counting.of(planned, "run", answer.words())),
                 String.join("; ", done),
-                all ? "held" : "fewer than planned");
+                answer.words().say(all ? "condition.held" : "condition.fewer"));
     }
 
     private static List<Quantity> quantities(List<LevelRun> runs, Function<LevelRun, Optional<Quantity>> field) {
@@ -155,7 +178,7 @@ final class Conditions {
     /** The range of what was noted: the quantity itself where all are equal. */
     private static String found(Answer answer, List<Quantity> found, List<LevelRun> runs, Unit unit) {
         if (found.isEmpty()) {
-            return "not recorded";
+            return answer.words().say("condition.not-recorded");
         }
         Quantity low = found.get(0);
         Quantity high = found.get(0);
@@ -165,8 +188,8 @@ final class Conditions {
         }
         String range = low.in(unit) == high.in(unit)
                 ? Names.quantity(low, answer.words())
-                : plain(answer, low) + " to " + plain(answer, high);
-        return range + some(found.size(), runs.size());
+                : answer.words().say("figure.range", plain(answer, low), plain(answer, high));
+        return some(range, found.size(), runs.size(), answer.words());
     }
 
     /** Without its uncertainty, which a range of several would only repeat. */
@@ -174,16 +197,16 @@ final class Conditions {
         return Names.quantity(new Quantity(quantity.value(), Optional.empty(), quantity.unit()), answer.words());
     }
 
-    private static String some(int noted, int runs) {
-        return noted == runs ? "" : ", noted in " + noted + " of " + runs + " runs";
+    private static String some(String found, int noted, int runs, Words words) {
+        return noted == runs ? found : words.say("condition.noted-in", found, noted, runs);
     }
 
-    private static String verdict(String held, List<Quantity> found, List<LevelRun> runs) {
+    private static String verdict(Answer answer, String held, List<Quantity> found, List<LevelRun> runs) {
         if (found.size() < runs.size()) {
-            return found.isEmpty() ? "not recorded" : "recorded in part";
+            return answer.words().say(found.isEmpty() ? "condition.not-recorded" : "condition.in-part");
         }
         boolean equal = found.stream().map(Quantity::toString).distinct().count() == 1;
-        return held.isEmpty() ? (equal ? "held" : "varied") : held;
+        return held.isEmpty() ? answer.words().say(equal ? "condition.held" : "condition.varied") : held;
     }
 
     private static Optional<Quantity> parse(String value) {
@@ -200,6 +223,6 @@ final class Conditions {
         List<Quantity> found = quantities(runs, r -> r.run().ambient()).stream()
                 .filter(q -> q.unit().convertsTo(CELSIUS))
                 .toList();
-        return found.isEmpty() ? "" : "ambient " + found(answer, found, runs, CELSIUS);
+        return found.isEmpty() ? "" : answer.words().say("quote.ambient", found(answer, found, runs, CELSIUS));
     }
 }

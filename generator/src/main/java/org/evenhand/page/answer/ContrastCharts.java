@@ -12,9 +12,9 @@ import org.evenhand.model.MeasurandId;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.words.ComparisonFigures;
 import org.evenhand.page.words.Direction;
-import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Verdicts;
 import org.evenhand.statistics.Equivalence;
+import org.evenhand.words.Words;
 
 /** Differences of one measurand around zero; all ratios of a study around one. */
 final class ContrastCharts {
@@ -31,22 +31,27 @@ final class ContrastCharts {
     static String title(Answer answer, List<ComparisonResult.Contrasted> many) {
         boolean ratio = Verdicts.isRatio(many.get(0));
         if (many.size() == 1) {
-            return answer.names().title(measurand(many))
-                    + (ratio ? ", ratio: " : ", difference: ")
-                    + sides(answer, many.get(0));
+            return answer.words()
+                    .say(
+                            ratio ? "chart.title-ratio" : "chart.title-difference",
+                            answer.names().title(measurand(many)),
+                            sides(answer, many.get(0)));
         }
-        return ratio ? "Ratios" : answer.names().title(measurand(many)) + ", differences";
+        return ratio
+                ? answer.words().say("chart.ratios")
+                : answer.words().say("chart.differences", answer.names().title(measurand(many)));
     }
 
     private static String sides(Answer answer, ComparisonResult.Contrasted r) {
-        return answer.names().level(r.plan().level().orElseThrow()) + " against "
-                + answer.names().level(r.plan().against().orElseThrow());
+        return answer.words()
+                .say(
+                        "chart.against",
+                        answer.names().level(r.plan().level().orElseThrow()),
+                        answer.names().level(r.plan().against().orElseThrow()));
     }
 
     static String source(Answer answer, List<ComparisonResult.Contrasted> many) {
-        return Verdicts.isRatio(many.get(0))
-                ? "The axis is logarithmic: twice and half lie equally far from 1."
-                : "The line at 0 is no difference.";
+        return answer.words().say(Verdicts.isRatio(many.get(0)) ? "chart.axis-logarithmic" : "chart.line-at-zero");
     }
 
     static ComparisonChart figure(Answer answer, List<ComparisonResult.Contrasted> many) {
@@ -55,26 +60,28 @@ final class ContrastCharts {
                 many.stream().map(r -> row(answer, r, ratio)).toList();
         boolean shown = rows.stream().anyMatch(r -> r.estimate().isPresent());
         boolean bands = rows.stream().anyMatch(r -> r.sameWithin().isPresent());
-        Direction words = new Verdicts(answer.names()).direction(many.get(0));
+        Words words = answer.words();
+        Direction direction = new Verdicts(answer.names()).direction(many.get(0));
         boolean oneKind = many.stream()
-                .allMatch(r -> new Verdicts(answer.names()).direction(r).equals(words));
+                .allMatch(r -> new Verdicts(answer.names()).direction(r).equals(direction));
         ComparisonChart.Sides sides = !shown
                 ? new ComparisonChart.Sides("", "")
                 : oneKind
-                        ? new ComparisonChart.Sides(words.less(), words.more())
-                        : new ComparisonChart.Sides("smaller", "larger");
+                        ? new ComparisonChart.Sides(direction.less(), direction.more())
+                        : new ComparisonChart.Sides(words.say("chart.smaller"), words.say("chart.larger"));
         return new ComparisonChart(
-                ratio ? "Ratio, the level named first ÷ its base" : axis(answer, many),
+                ratio ? words.say("chart.axis-ratio") : axis(answer, many),
                 ratio,
                 rows,
                 sides,
-                shown ? (ratio ? "ratio of means" : "difference of means") + " with 95\u00a0% interval" : "",
-                bands ? "counts as the same" : "");
+                shown ? words.say(ratio ? "chart.ratio-interval" : "chart.difference-interval") : "",
+                bands ? words.say("chart.counts-as-same") : "");
     }
 
     private static String axis(Answer answer, List<ComparisonResult.Contrasted> many) {
         String unit = many.get(0).unit().symbol();
-        return "Difference of: " + answer.names().title(measurand(many)) + (unit.equals("1") ? "" : " (" + unit + ")");
+        return answer.words().say("chart.axis-difference", answer.names().title(measurand(many)))
+                + (unit.equals("1") ? "" : " (" + unit + ")");
     }
 
     private static MeasurandId measurand(List<ComparisonResult.Contrasted> many) {
@@ -89,7 +96,12 @@ final class ContrastCharts {
                     .findFirst()
                     .orElse("");
             return new ComparisonChart.Comparison(
-                    label, Optional.empty(), Optional.empty(), why, "Not comparable", Answer.worst(answer.caveats(r)));
+                    label,
+                    Optional.empty(),
+                    Optional.empty(),
+                    why,
+                    answer.words().say("chart.not-comparable"),
+                    Answer.worst(answer.caveats(r)));
         }
         return new ComparisonChart.Comparison(
                 label,
@@ -138,9 +150,9 @@ final class ContrastCharts {
                                 Verdicts.isRatio(r)
                                         ? r.estimate().orElseThrow() - 1
                                         : r.estimate().orElseThrow());
-            case SAME_WITHIN_MARGIN -> "same within " + new Verdicts(answer.names()).margin(r);
-            case NOT_SHOWN -> "no difference shown";
-            case NOT_COMPARABLE -> Names.setting(verdict.word());
+            case SAME_WITHIN_MARGIN -> answer.words().say("chart.same-within", new Verdicts(answer.names()).margin(r));
+            case NOT_SHOWN -> answer.words().say("chart.no-difference");
+            case NOT_COMPARABLE -> answer.words().say("chart.refused");
         };
     }
 }

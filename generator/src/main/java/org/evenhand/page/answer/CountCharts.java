@@ -8,6 +8,7 @@ import org.evenhand.chart.LevelChart;
 import org.evenhand.chart.ProportionChart;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.page.words.ComparisonFigures;
+import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Written;
 
 /** Shares and rates of failure. */
@@ -16,7 +17,10 @@ final class CountCharts {
     private CountCharts() {}
 
     static String sharesTitle(Answer answer, List<ComparisonResult.Share> shares) {
-        return answer.names().title(shares.get(0).plan().measurand().orElseThrow()) + ", share";
+        return answer.words()
+                .say(
+                        "chart.share-title",
+                        answer.names().title(shares.get(0).plan().measurand().orElseThrow()));
     }
 
     static ProportionChart shares(Answer answer, List<ComparisonResult.Share> shares) {
@@ -29,15 +33,21 @@ final class CountCharts {
                         new Interval(
                                 s.interval().orElseThrow().low(),
                                 s.interval().orElseThrow().high()),
-                        s.successes() + " of " + s.n(),
+                        answer.words().say("quote.of", s.successes(), s.n()),
                         Answer.worst(answer.caveats(s))))
                 .toList();
-        String counts = shares.get(0).counts().word();
-        return new ProportionChart("Share of " + counts + " (%)", groups, "share with exact 95\u00a0% interval");
+        String counts = Counting.noun(shares.get(0).counts());
+        return new ProportionChart(
+                answer.words().say("chart.share-axis-" + counts),
+                groups,
+                answer.words().say("chart.share-interval"));
     }
 
     static String ratesTitle(Answer answer, List<ComparisonResult.FailureRate> rates) {
-        return answer.names().title(rates.get(0).plan().measurand().orElseThrow()) + ", rate";
+        return answer.words()
+                .say(
+                        "chart.rate-title",
+                        answer.names().title(rates.get(0).plan().measurand().orElseThrow()));
     }
 
     /** Several chances at one level are one rate, drawn once. */
@@ -49,10 +59,10 @@ final class CountCharts {
                 .toList();
         boolean none = rates.stream().allMatch(r -> r.events() == 0);
         return new LevelChart(
-                "Failures for each hour watched (1/h)",
+                answer.words().say("chart.rate-axis"),
                 rows,
                 "",
-                none ? "none seen; up to the one-sided 95\u00a0% bound" : "rate with 95\u00a0% interval");
+                answer.words().say(none ? "chart.rate-none" : "chart.rate-interval"));
     }
 
     private static LevelChart.Level row(Answer answer, ComparisonResult.FailureRate r) {
@@ -62,7 +72,9 @@ final class CountCharts {
                 answer.names().level(r.plan().level().orElseThrow()),
                 List.of(),
                 Optional.of(Estimate.of(r.estimate().orElseThrow(), interval.low(), interval.high())),
-                r.events() == 0 ? "at most " + rate.withUnit(rate.high()) : rate.withUncertainty(),
+                r.events() == 0
+                        ? answer.words().say("quote.at-most", rate.withUnit(rate.high()))
+                        : rate.withUncertainty(),
                 Answer.worst(answer.caveats(r)));
     }
 }

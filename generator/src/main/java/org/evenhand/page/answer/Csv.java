@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.evenhand.page.words.Exact;
+import org.evenhand.words.Words;
 
 /**
  * Writes CSV after RFC 4180, in UTF-8 with LF. A cell of text that a spreadsheet would take for a formula is led by an
@@ -12,7 +13,7 @@ import org.evenhand.page.words.Exact;
  */
 final class Csv {
 
-    private static final Pattern NUMBER = Pattern.compile("\u2212?\\d+(\\.\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("\u2212?\\d+([.,]\\d+)?");
 
     private final StringBuilder text = new StringBuilder();
     private boolean first = true;
@@ -50,9 +51,11 @@ final class Csv {
         return put(Integer.toString(value));
     }
 
-    /** A figure as the page writes it, as a bare number with an ASCII sign; anything else as text. */
-    Csv written(String cell) {
-        return NUMBER.matcher(cell).matches() ? put(cell.replace('\u2212', '-')) : text(cell);
+    /** A figure as a page in some language writes it, as a bare number with an ASCII sign and a point; anything else as text. */
+    Csv written(String cell, Words words) {
+        return NUMBER.matcher(cell).matches()
+                ? put(cell.replace('\u2212', '-').replace(words.say("language.decimal"), "."))
+                : text(cell);
     }
 
     Csv end() {

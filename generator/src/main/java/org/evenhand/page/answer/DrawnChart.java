@@ -43,7 +43,7 @@ record DrawnChart(
                 title,
                 answer.context().drawings().of(figure, idWithin(), title, description),
                 source,
-                Optional.of(Link.to("Data (CSV)", answer.beside(data))),
+                Optional.of(Link.to(answer.words().say("chart.data"), answer.beside(data))),
                 pictures,
                 caveats);
     }

@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.evenhand.page.FileRows;
 import org.evenhand.page.view.FileRow;
+import org.evenhand.words.Words;
 
 /**
  * The data beside a page.
@@ -38,16 +39,17 @@ record EvidenceFiles(SortedMap<String, byte[]> byName) {
 
     List<FileRow> rows(Answer answer) {
         return byName.entrySet().stream()
-                .map(e -> FileRows.of(answer.beside(e.getKey()), what(e.getKey()), e.getValue()))
+                .map(e -> FileRows.of(answer.beside(e.getKey()), what(e.getKey(), answer.words()), e.getValue()))
                 .toList();
     }
 
-    static String what(String name) {
-        return switch (name) {
-            case JSON -> "All evidence of this page, with its findings";
-            case LEVELS -> "Figure of each level";
-            case COMPARISONS -> "Comparisons with interval and verdict";
-            default -> "Value of each measurand in each run";
-        };
+    static String what(String name, Words words) {
+        return words.say(
+                switch (name) {
+                    case JSON -> "table.all-evidence";
+                    case LEVELS -> "table.levels";
+                    case COMPARISONS -> "table.comparisons";
+                    default -> "table.runs";
+                });
     }
 }

@@ -27,7 +27,7 @@ final class GridFiles {
         return new TableFiles(
                 grid.id(),
                 List.of(
-                        file("CSV", path + ".csv", GridText.csv(grid), sink),
+                        file("CSV", path + ".csv", GridText.csv(grid, answer.words()), sink),
                         file("Markdown", path + ".md", GridText.markdown(grid, source, address), sink),
                         // As text, so that it is shown to be copied, and is no page without its surroundings.
                         file("HTML", path + ".html.txt", GridText.html(grid, source, address), sink)));

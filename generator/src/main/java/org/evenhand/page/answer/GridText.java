@@ -3,6 +3,7 @@ package org.evenhand.page.answer;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.evenhand.page.view.Markup;
+import org.evenhand.words.Words;
 
 /** Writes a table as CSV, as Markdown and as a fragment of HTML; the latter two with its caption and its source. */
 final class GridText {
@@ -10,10 +11,10 @@ final class GridText {
     private GridText() {}
 
     /** Figures are bare numbers with an ASCII sign; what a spreadsheet would run is defused. */
-    static String csv(Grid grid) {
+    static String csv(Grid grid, Words words) {
         Csv csv = Csv.withHeader(grid.columns().stream().map(Grid.Column::title).toArray(String[]::new));
         for (List<String> row : grid.rows()) {
-            row.forEach(csv::written);
+            row.forEach(cell -> csv.written(cell, words));
             csv.end();
         }
         return csv.text();

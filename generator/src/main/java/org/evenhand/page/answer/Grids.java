@@ -11,6 +11,7 @@ import org.evenhand.page.view.RunColumn;
 import org.evenhand.page.view.RunRow;
 import org.evenhand.page.view.RunTable;
 import org.evenhand.page.view.SummaryTable;
+import org.evenhand.words.Words;
 
 /** The tables of a page, taken from its view, so that what is taken away is what is shown. */
 final class Grids {
@@ -21,27 +22,29 @@ final class Grids {
     static final String RUNS = "runs-table";
     static final String CONDITIONS = "conditions";
 
-    private static final String CAVEATS = "Caveats";
+    private final Words words;
 
-    private Grids() {}
+    Grids(Words words) {
+        this.words = words;
+    }
 
-    static Grid of(SummaryTable table) {
+    Grid of(SummaryTable table) {
         return new Grid(
                         table.id(),
                         table.measurand() + (table.unit().isEmpty() ? "" : " [" + table.unit() + "]"),
                         table.statistic(),
                         List.of(
-                                Grid.Column.text("Level"),
+                                Grid.Column.text(words.say("page.level")),
                                 Grid.Column.number("n"),
-                                Grid.Column.text("counts"),
-                                Grid.Column.number("Value", table.unit()),
+                                Grid.Column.text(words.say("table.counts")),
+                                Grid.Column.number(words.say("page.value"), table.unit()),
                                 Grid.Column.number("± U"),
-                                Grid.Column.number(table.confidence() + " from"),
-                                Grid.Column.number(table.confidence() + " to"),
-                                Grid.Column.number("u, type A"),
-                                Grid.Column.number("u, type B"),
-                                Grid.Column.text("Origin"),
-                                Grid.Column.text(CAVEATS)),
+                                Grid.Column.number(words.say("answer.low", table.confidence())),
+                                Grid.Column.number(words.say("answer.high", table.confidence())),
+                                Grid.Column.number(words.say("answer.u-a")),
+                                Grid.Column.number(words.say("answer.u-b")),
+                                Grid.Column.text(words.say("table.origin")),
+                                Grid.Column.text(words.say("table.caveats"))),
                         table.rows().stream()
                                 .map(r -> List.of(
                                         r.level(),
@@ -59,21 +62,21 @@ final class Grids {
                 .filled();
     }
 
-    static Grid of(ComparisonTable table) {
+    Grid of(ComparisonTable table) {
         return new Grid(
                         COMPARISONS,
-                        "Comparisons",
+                        words.say("answer.comparisons"),
                         table.method(),
                         List.of(
-                                Grid.Column.text("Comparison"),
-                                Grid.Column.number("Estimate"),
-                                Grid.Column.number(table.confidence() + " from"),
-                                Grid.Column.number(table.confidence() + " to"),
-                                Grid.Column.text("Unit"),
-                                Grid.Column.text("Verdict"),
-                                Grid.Column.text("In words"),
-                                Grid.Column.text("Base"),
-                                Grid.Column.text(CAVEATS)),
+                                Grid.Column.text(words.say("answer.comparison")),
+                                Grid.Column.number(words.say("answer.estimate")),
+                                Grid.Column.number(words.say("answer.low", table.confidence())),
+                                Grid.Column.number(words.say("answer.high", table.confidence())),
+                                Grid.Column.text(words.say("page.unit")),
+                                Grid.Column.text(words.say("page.verdict")),
+                                Grid.Column.text(words.say("table.in-words")),
+                                Grid.Column.text(words.say("table.base")),
+                                Grid.Column.text(words.say("table.caveats"))),
                         table.rows().stream()
                                 .map(r -> List.of(
                                         r.subject(),
@@ -81,7 +84,7 @@ final class Grids {
                                         r.low(),
                                         r.high(),
                                         r.unit(),
-                                        r.verdict(),
+                                        verdict(r.verdict()),
                                         r.words(),
                                         r.base(),
                                         caveats(r.caveats())))
@@ -89,30 +92,34 @@ final class Grids {
                 .filled();
     }
 
-    static Grid of(RunTable table) {
+    Grid of(RunTable table) {
         List<Grid.Column> columns = new ArrayList<>(List.of(
-                Grid.Column.text("Run"),
-                Grid.Column.text("Level"),
-                Grid.Column.text("Specimen"),
-                Grid.Column.text("Started"),
-                Grid.Column.text("Outcome")));
+                Grid.Column.text(words.say("page.run")),
+                Grid.Column.text(words.say("page.level")),
+                Grid.Column.text(words.say("page.specimen")),
+                Grid.Column.text(words.say("page.started")),
+                Grid.Column.text(words.say("table.outcome"))));
         for (RunColumn column : table.columns()) {
             columns.add(Grid.Column.number(column.title(), column.unit()));
-            columns.add(Grid.Column.number(column.title() + ", ±"));
+            columns.add(Grid.Column.number(words.say("table.uncertainty", column.title())));
         }
-        columns.add(Grid.Column.text(CAVEATS));
+        columns.add(Grid.Column.text(words.say("table.caveats")));
         return new Grid(
                         RUNS,
-                        "Values of every run",
-                        "± is the standard uncertainty of the single value.",
+                        words.say("answer.every-run"),
+                        words.say("table.every-run-note"),
                         columns,
-                        table.rows().stream().map(Grids::cells).toList())
+                        table.rows().stream().map(this::cells).toList())
                 .filled();
     }
 
-    private static List<String> cells(RunRow row) {
-        List<String> cells =
-                new ArrayList<>(List.of(row.run().text(), row.level(), row.specimen(), row.started(), row.outcome()));
+    private List<String> cells(RunRow row) {
+        List<String> cells = new ArrayList<>(List.of(
+                row.run().text(),
+                row.level(),
+                row.specimen(),
+                row.started(),
+                words.say("table.outcome-" + row.outcome())));
         row.values().forEach(value -> {
             cells.add(value.mark().isEmpty() ? value.value() : value.value() + " " + value.mark());
             cells.add(value.uncertainty());
@@ -121,7 +128,7 @@ final class Grids {
         return cells;
     }
 
-    static Grid of(Budget budget) {
+    Grid of(Budget budget) {
         List<List<String>> rows = new ArrayList<>(budget.rows().stream()
                 .map(r -> List.of(
                         r.source(),
@@ -132,37 +139,41 @@ final class Grids {
                         r.share(),
                         r.note()))
                 .toList());
-        rows.add(List.of("Combined standard uncertainty", "", "", budget.combined(), budget.freedom(), "", ""));
-        rows.add(List.of("Expanded uncertainty U, k = " + budget.coverage(), "", "", budget.expanded(), "", "", ""));
+        rows.add(List.of(words.say("answer.combined"), "", "", budget.combined(), budget.freedom(), "", ""));
+        rows.add(List.of(words.say("answer.expanded-k", budget.coverage()), "", "", budget.expanded(), "", "", ""));
         return new Grid(
                         budget.id(),
                         budget.figure() + (budget.unit().isEmpty() ? "" : " [" + budget.unit() + "]"),
-                        "Uncertainty budget, after the GUM (JCGM 100).",
+                        words.say("answer.budget-after"),
                         List.of(
-                                Grid.Column.text("Source"),
-                                Grid.Column.text("Type"),
-                                Grid.Column.text("Distribution"),
-                                Grid.Column.number("Standard uncertainty", budget.unit()),
-                                Grid.Column.number("Degrees of freedom"),
-                                Grid.Column.number("Share of variance"),
-                                Grid.Column.text("Note")),
+                                Grid.Column.text(words.say("page.source")),
+                                Grid.Column.text(words.say("answer.type")),
+                                Grid.Column.text(words.say("answer.distribution")),
+                                Grid.Column.number(words.say("page.standard-uncertainty"), budget.unit()),
+                                Grid.Column.number(words.say("answer.freedom")),
+                                Grid.Column.number(words.say("page.share-of-variance")),
+                                Grid.Column.text(words.say("page.note"))),
                         rows)
                 .filled();
     }
 
-    static Grid of(List<Condition> conditions) {
+    Grid of(List<Condition> conditions) {
         return new Grid(
                 CONDITIONS,
-                "Conditions of the runs",
+                words.say("answer.conditions"),
                 "",
                 List.of(
-                        Grid.Column.text("Condition"),
-                        Grid.Column.text("Required"),
-                        Grid.Column.text("Found"),
-                        Grid.Column.text("Held?")),
+                        Grid.Column.text(words.say("answer.condition")),
+                        Grid.Column.text(words.say("answer.required")),
+                        Grid.Column.text(words.say("answer.found")),
+                        Grid.Column.text(words.say("answer.held"))),
                 conditions.stream()
                         .map(c -> List.of(c.name(), c.required(), c.found(), c.held()))
                         .toList());
+    }
+
+    private String verdict(String verdict) {
+        return verdict.isEmpty() ? "" : words.say("table.verdict-" + verdict);
     }
 
     private static String caveats(List<Caveat> caveats) {

@@ -78,7 +78,7 @@ final class LeadingFigures {
     }
 
     private static Link evidence(Answer answer, String id) {
-        return Link.to("evidence", answer.page() + "#" + id);
+        return Link.to(answer.words().say("quote.evidence"), answer.page() + "#" + id);
     }
 
     private static List<Caveat> caveats(Answer answer, List<Caveat> found) {

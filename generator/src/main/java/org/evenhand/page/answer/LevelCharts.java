@@ -23,12 +23,12 @@ import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
+import org.evenhand.words.Words;
 
 /** One measurand by level: numbers as dots with their mean, judgements as counts, sound over its background. */
 final class LevelCharts {
 
     private static final String BACKGROUND = "background";
-    private static final String DOT = "one run";
 
     private final Answer answer;
     private final MeasurandId id;
@@ -55,27 +55,29 @@ final class LevelCharts {
     /** How to read it; empty where the key of the chart says all. */
     String source() {
         if (!measurand.isNumeric()) {
-            return "Each dot is one judgement.";
+            return answer.words().say("chart.dot-judgement");
         }
         boolean specimens = levels.stream()
                 .anyMatch(s -> s.counts() == Counts.SPECIMENS && s.interval().isPresent());
-        return specimens ? "The mean takes each specimen once, whatever the number of its runs." : "";
+        return specimens ? answer.words().say("chart.mean-of-specimens") : "";
     }
 
     /** Each level with its figure, for those who cannot see the drawing. */
     String description() {
-        return levels.stream()
-                        .map(s -> answer.names().level(s.level()) + ": " + LevelFigures.label(s, answer.words())
-                                + (s.n() == 0
-                                        ? ""
-                                        : " ("
-                                                + Counting.n(
-                                                        s.n(),
-                                                        s.counts(),
-                                                        s.runs().size(),
-                                                        answer.words()) + ")"))
-                        .collect(Collectors.joining("; "))
-                + ".";
+        return levels.stream().map(this::described).collect(Collectors.joining("; ")) + ".";
+    }
+
+    private String described(LevelSummary s) {
+        Words words = answer.words();
+        String level = answer.names().level(s.level());
+        String label = LevelFigures.label(s, words);
+        return s.n() == 0
+                ? words.say("chart.level-figure", level, label)
+                : words.say(
+                        "chart.level-figure-n",
+                        level,
+                        label,
+                        Counting.n(s.n(), s.counts(), s.runs().size(), words));
     }
 
     private LevelChart numbers() {
@@ -87,7 +89,7 @@ final class LevelCharts {
                         LevelFigures.label(s, answer.words()),
                         Answer.worst(answer.caveats(s))))
                 .toList();
-        return new LevelChart(axis(), rows, DOT, estimateMeans());
+        return new LevelChart(axis(), rows, dot(), estimateMeans());
     }
 
     private SoundChart sound() {
@@ -100,7 +102,8 @@ final class LevelCharts {
                         LevelFigures.label(s, answer.words()),
                         Answer.worst(answer.caveats(s))))
                 .toList();
-        return new SoundChart(axis(), rows, DOT, estimateMeans(), "at or below the background");
+        return new SoundChart(
+                axis(), rows, dot(), estimateMeans(), answer.words().say("chart.below-background"));
     }
 
     private ScaleChart scale() {
@@ -111,7 +114,7 @@ final class LevelCharts {
                         places.stream().map(p -> s.words().getOrDefault(p, 0)).toList(),
                         Answer.worst(answer.caveats(s))))
                 .toList();
-        return new ScaleChart(measurand.title(), places, rows, DOT);
+        return new ScaleChart(measurand.title(), places, rows, dot());
     }
 
     private String axis() {
@@ -120,7 +123,13 @@ final class LevelCharts {
     }
 
     private String estimateMeans() {
-        return levels.stream().anyMatch(s -> s.interval().isPresent()) ? "mean with 95\u00a0% interval" : "";
+        return levels.stream().anyMatch(s -> s.interval().isPresent())
+                ? answer.words().say("chart.mean-interval")
+                : "";
+    }
+
+    private String dot() {
+        return answer.words().say("chart.one-run");
     }
 
     private List<Dot> dots(LevelSummary summary) {

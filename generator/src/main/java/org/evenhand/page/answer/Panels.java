@@ -19,13 +19,16 @@ import org.evenhand.page.view.Comparability;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Refusal;
 import org.evenhand.page.view.Setting;
-import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
+import org.evenhand.words.Words;
 
 /** What was equal between the levels, what differed, what was refused and why. */
 final class Panels {
 
-    private static final String NOT_STATED = "not stated";
+    private static final String TEST_ITEM = "test item";
+    private static final String SPECIMEN = "specimen";
+    private static final String METHOD_VERSION = "method version";
+    private static final String READ_WITH = " read with";
 
     private Panels() {}
 
@@ -49,10 +52,10 @@ final class Panels {
                 answer.study().levels().stream().map(answer.names()::level).collect(Collectors.joining("; "));
         return new Setting(
                 answer.study().factor().equals("item")
-                        ? "Test item"
+                        ? answer.words().say("panel.test-item")
                         : Names.label(answer.study().factor()),
                 levels,
-                answer.study().levels().size() > 1 ? "the factor of this study" : "the factor, at one level");
+                answer.words().say(answer.study().levels().size() > 1 ? "panel.factor" : "panel.factor-one-level"));
     }
 
     /** Everything that may differ between runs, in the order shown: by name, the value of each run. */
@@ -71,7 +74,7 @@ final class Panels {
         }
         if (!answer.study().factor().equals("item")) {
             all.put(
-                    "test item",
+                    TEST_ITEM,
                     runs.stream()
                             .map(r -> Optional.ofNullable(
                                             answer.folder().items().get(r.run().item()))
@@ -79,11 +82,11 @@ final class Panels {
                             .toList());
         }
         if (!answer.study().factor().equals("specimen")) {
-            all.put("specimen", runs.stream().map(r -> r.run().specimen()).toList());
+            all.put(SPECIMEN, runs.stream().map(r -> r.run().specimen()).toList());
         }
         Map<String, String> versions = Heads.versions(runs, answer);
         all.put(
-                "method version",
+                METHOD_VERSION,
                 runs.stream()
                         .map(r -> Optional.of(versions.get(answer.name(r.run()))))
                         .toList());
@@ -91,7 +94,7 @@ final class Panels {
         runs.forEach(r -> sources.addAll(r.run().instruments().keySet()));
         for (String source : sources) {
             all.put(
-                    source + " read with",
+                    source + READ_WITH,
                     runs.stream().map(r -> instrument(answer, r, source)).toList());
         }
         return all;
@@ -107,6 +110,20 @@ final class Panels {
                                 .orElse(""));
     }
 
+    private static String label(Answer answer, String name) {
+        Words words = answer.words();
+        return switch (name) {
+            case TEST_ITEM -> words.say("panel.test-item");
+            case SPECIMEN -> words.say("panel.specimen");
+            case METHOD_VERSION -> words.say("panel.method-version");
+            default ->
+                name.endsWith(READ_WITH)
+                        ? words.say(
+                                "panel.read-with", Names.label(name.substring(0, name.length() - READ_WITH.length())))
+                        : Names.label(name);
+        };
+    }
+
     private static void add(
             Answer answer,
             String name,
@@ -115,12 +132,14 @@ final class Panels {
             List<Setting> equal,
             List<Setting> differed) {
         Set<String> values = new TreeSet<>(Ids.ORDER);
-        byRun.forEach(v -> values.add(v.orElse(NOT_STATED)));
+        String notStated = answer.words().say("panel.not-stated");
+        byRun.forEach(v -> values.add(v.orElse(notStated)));
         if (values.size() == 1) {
             equal.add(new Setting(
-                    Names.label(name),
+                    label(answer, name),
                     values.iterator().next(),
-                    answer.study().levels().size() > 1 ? "the same at every level" : "the same in every run"));
+                    answer.words()
+                            .say(answer.study().levels().size() > 1 ? "panel.same-at-levels" : "panel.same-in-runs")));
             return;
         }
         Map<String, Set<String>> byLevel = new LinkedHashMap<>();
@@ -128,7 +147,7 @@ final class Panels {
             for (int i = 0; i < runs.size(); i++) {
                 if (runs.get(i).level().equals(level)) {
                     byLevel.computeIfAbsent(answer.names().level(level), l -> new TreeSet<>(Ids.ORDER))
-                            .add(byRun.get(i).orElse(NOT_STATED));
+                            .add(byRun.get(i).orElse(notStated));
                 }
             }
         }
@@ -140,15 +159,17 @@ final class Panels {
                 : String.join(", ", values);
         boolean declared = answer.study().changesWithFactor().contains(name);
         differed.add(new Setting(
-                Names.label(name),
+                label(answer, name),
                 shown,
-                declared
-                        ? "declared to change with the factor"
-                        : withLevel
-                                ? "changed together with the factor"
-                                : answer.study().levels().size() > 1
-                                        ? "varied alike at every level"
-                                        : "varied between runs"));
+                answer.words()
+                        .say(
+                                declared
+                                        ? "panel.declared"
+                                        : withLevel
+                                                ? "panel.with-factor"
+                                                : answer.study().levels().size() > 1
+                                                        ? "panel.alike"
+                                                        : "panel.between-runs")));
     }
 
     private static List<Refusal> refusals(Answer answer) {
@@ -156,7 +177,7 @@ final class Panels {
         for (ComparisonResult result : answer.evidence().comparisons()) {
             String subject = answer.names().subject(result.plan());
             for (Finding finding : answer.refusals(result)) {
-                refusals.add(new Refusal("", subject, why(finding), Optional.of(rule(answer, finding))));
+                refusals.add(new Refusal("", subject, why(answer, finding), Optional.of(rule(answer, finding))));
             }
             if (answer.refusals(result).isEmpty() && answer.isRefused(result)) {
                 refusals.add(new Refusal("", subject, answer.sentence(result), Optional.empty()));
@@ -165,9 +186,9 @@ final class Panels {
         return refusals;
     }
 
-    private static String why(Finding finding) {
+    private static String why(Answer answer, Finding finding) {
         String limit = finding.limit()
-                .map(l -> " The limit is " + l.value().replace(' ', '\u00a0') + " (" + l.origin() + ").")
+                .map(l -> " " + answer.words().say("panel.limit", Names.value(l.value(), answer.words()), l.origin()))
                 .orElse("");
         String means = finding.consequence().isEmpty() ? "" : " " + Sentence.of(finding.consequence());
         return Sentence.of(finding.message()) + limit + means;
@@ -186,9 +207,11 @@ final class Panels {
                         .filter(r -> r.level().equals(level))
                         .count();
                 if (done < planned) {
-                    missing.add(Sentence.of(Counting.of(planned, "run", answer.words()) + " "
-                            + (planned == 1 ? "was" : "were") + " planned "
-                            + answer.names().under(level) + ", " + (done == 0 ? "none" : done) + " completed"));
+                    String under = answer.names().under(level);
+                    missing.add(Sentence.of(
+                            done == 0
+                                    ? answer.words().say("panel.planned-none", planned, under)
+                                    : answer.words().say("panel.planned-done", planned, under, done)));
                 }
             }
         });

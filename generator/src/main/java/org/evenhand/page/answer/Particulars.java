@@ -15,6 +15,7 @@ import org.evenhand.page.words.Written;
 import org.evenhand.quantity.Figures;
 import org.evenhand.statistics.Interval;
 import org.evenhand.statistics.LineFit;
+import org.evenhand.words.Words;
 
 /** What stands behind a comparison's verdict, for those who ask how. */
 final class Particulars {
@@ -22,8 +23,9 @@ final class Particulars {
     private Particulars() {}
 
     static List<Entry> of(Answer answer, ComparisonResult result) {
+        Words words = answer.words();
         List<Entry> entries = new ArrayList<>();
-        entries.add(Entry.of("Behind it", Quotable.n(answer, result)));
+        entries.add(Entry.of(words.say("particular.behind"), Quotable.n(answer, result)));
         if (result instanceof ComparisonResult.Contrasted r) {
             contrasted(answer, r, entries);
         } else if (result instanceof ComparisonResult.Trend r) {
@@ -33,33 +35,37 @@ final class Particulars {
         } else if (result instanceof ComparisonResult.GeometricMean r) {
             new Verdicts(answer.names())
                     .otherWayRound(r)
-                    .ifPresent(o -> entries.add(Entry.of("The other way round", o)));
+                    .ifPresent(o -> entries.add(Entry.of(answer.words().say("particular.other-way"), o)));
         } else if (result instanceof ComparisonResult.FailureRate r) {
-            entries.add(Entry.of("Watched for", Figures.value(r.timeS() / 3600, 0) + Figures.NO_BREAK_SPACE + "h"));
-            entries.add(Entry.of("Failures", Integer.toString(r.events())));
+            entries.add(Entry.of(
+                    words.say("particular.watched"),
+                    words.number(Figures.value(r.timeS() / 3600, 0)) + Figures.NO_BREAK_SPACE + "h"));
+            entries.add(Entry.of(words.say("particular.failures"), Integer.toString(r.events())));
         }
-        p(answer, result.p(), "p", entries);
-        p(answer, result.pAdjusted(), "p, after Holm", entries);
+        p(answer, result.p(), words.say("particular.p"), entries);
+        p(answer, result.pAdjusted(), words.say("particular.p-holm"), entries);
         entries.add(Entry.of(
-                "Quote",
+                words.say("particular.quote"),
                 Link.here(
-                        "ready to copy",
+                        words.say("particular.ready"),
                         Quotations.id(Address.comparison(result.plan().id())))));
         return entries;
     }
 
     private static void contrasted(Answer answer, ComparisonResult.Contrasted r, List<Entry> entries) {
+        Words words = answer.words();
         Verdicts verdicts = new Verdicts(answer.names());
-        verdicts.otherWayRound(r).ifPresent(o -> entries.add(Entry.of("The other way round", o)));
+        verdicts.otherWayRound(r)
+                .ifPresent(o -> entries.add(Entry.of(answer.words().say("particular.other-way"), o)));
         if (r.degreesOfFreedom().isPresent()) {
-            entries.add(Entry.of("Degrees of freedom", Budgets.freedom(r.degreesOfFreedom())));
+            entries.add(Entry.of(words.say("particular.freedom"), Budgets.freedom(r.degreesOfFreedom(), words)));
         }
         if (r.margin().isPresent()) {
-            entries.add(Entry.of("Margin", verdicts.margin(r)));
+            entries.add(Entry.of(words.say("particular.margin"), verdicts.margin(r)));
         }
         r.equivalence()
                 .ifPresent(e -> entries.add(Entry.of(
-                        "90" + Figures.NO_BREAK_SPACE + "% interval",
+                        words.say("particular.interval", "90" + Figures.NO_BREAK_SPACE + "%"),
                         Written.of(
                                         r.estimate(),
                                         java.util.Optional.of(e.interval()),
@@ -67,26 +73,28 @@ final class Particulars {
                                         answer.words())
                                 .interval())));
         if (!verdicts.smallest(r).isEmpty()) {
-            entries.add(Entry.of("Smallest that could have shown", verdicts.smallest(r)));
+            entries.add(Entry.of(words.say("particular.smallest"), verdicts.smallest(r)));
         }
         if (Budgets.has(r)) {
             entries.add(Entry.of(
-                    "Uncertainty budget",
+                    words.say("particular.budget"),
                     Link.here(
-                            "of the difference",
+                            words.say("particular.of-difference"),
                             Address.budget(Address.comparison(r.plan().id())))));
         }
     }
 
     private static void trend(Answer answer, ComparisonResult.Trend r, List<Entry> entries) {
+        Words words = answer.words();
         new Verdicts(answer.names())
                 .exponent(r)
-                .ifPresent(
-                        e -> entries.add(Entry.of("Exponent", e.value() + " (" + e.interval() + "); 1 is proportion")));
+                .ifPresent(e -> entries.add(Entry.of(
+                        words.say("particular.exponent"),
+                        words.say("particular.exponent-is", e.value(), e.interval()))));
         r.line().map(LineFit::intercept).ifPresent(i -> {
             Interval interval = i.interval(0.95);
             entries.add(Entry.of(
-                    "Intercept",
+                    words.say("particular.intercept"),
                     Written.of(
                                     OptionalDouble.of(i.value()),
                                     java.util.Optional.of(interval),
@@ -96,29 +104,35 @@ final class Particulars {
         });
         if (r.efficiency().isPresent()) {
             double efficiency = r.efficiency().getAsDouble();
-            entries.add(Entry.of("Scaling efficiency, lowest to highest", Figures.at(efficiency, 2)));
+            entries.add(Entry.of(words.say("particular.efficiency"), words.number(Figures.at(efficiency, 2))));
         }
         r.line().ifPresent(l -> {
             if (l.rSquared().isPresent()) {
-                entries.add(Entry.of("R²", Figures.value(l.rSquared().getAsDouble(), 0)));
+                entries.add(
+                        Entry.of("R²", words.number(Figures.value(l.rSquared().getAsDouble(), 0))));
             }
         });
     }
 
     private static void survival(Answer answer, ComparisonResult.Survival r, List<Entry> entries) {
+        Words words = answer.words();
         for (ComparisonResult.Curve curve : r.levels()) {
             int n = curve.curve().size();
             entries.add(Entry.of(
-                    "Median, " + answer.names().level(curve.level()),
-                    new Times(answer.names()).median(r, curve) + "; it happened in "
-                            + curve.curve().events() + " of " + n + " "
-                            + Counting.word(curve.counts(), n, answer.words())));
+                    words.say("particular.median", answer.names().level(curve.level())),
+                    words.say(
+                            "particular.median-of",
+                            new Times(answer.names()).median(r, curve),
+                            curve.curve().events(),
+                            n,
+                            Counting.word(curve.counts(), n, words))));
         }
         r.test()
                 .ifPresent(t -> entries.add(Entry.of(
-                        "Log-rank test",
-                        "χ² = " + Figures.value(t.chiSquared(), 0)
-                                + (t.pExact().isPresent() ? ", exact by permutation" : ", by the chi-squared law"))));
+                        words.say("particular.log-rank"),
+                        words.say(
+                                t.pExact().isPresent() ? "particular.exact" : "particular.chi-squared",
+                                words.number(Figures.value(t.chiSquared(), 0))))));
     }
 
     private static void p(Answer answer, OptionalDouble p, String label, List<Entry> entries) {

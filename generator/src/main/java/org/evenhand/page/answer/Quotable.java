@@ -14,6 +14,7 @@ import org.evenhand.page.words.Times;
 import org.evenhand.page.words.Verdicts;
 import org.evenhand.page.words.Written;
 import org.evenhand.quantity.Figures;
+import org.evenhand.words.Words;
 
 /**
  * A piece of evidence with everything that it must not be quoted without.
@@ -52,7 +53,7 @@ record Quotable(
                 Address.level(summary.level(), answer.names().address(summary.measurand())),
                 subject,
                 figure,
-                written.hasInterval() ? CONFIDENCE + " interval " + written.interval() : "",
+                interval(answer, written),
                 Counting.n(summary.n(), summary.counts(), summary.runs().size(), answer.words()),
                 "",
                 subject,
@@ -65,7 +66,7 @@ record Quotable(
         Verdicts verdicts = new Verdicts(answer.names());
         boolean refused = answer.isRefused(result);
         String subject = answer.names().subject(result.plan());
-        String figure = refused ? "not comparable" : figure(answer, result);
+        String figure = refused ? answer.words().say("quote.not-comparable") : figure(answer, result);
         return new Quotable(
                 Address.comparison(result.plan().id()),
                 subject,
@@ -74,7 +75,7 @@ record Quotable(
                 n(answer, result),
                 refused || !hasDirection(result) ? "" : verdicts.base(result),
                 refused ? subject : about(answer, result, subject),
-                refused ? figure : claim(result, verdicts, figure),
+                refused ? figure : claim(answer, result, verdicts, figure),
                 refused ? answer.sentence(result) : further(answer, result),
                 worst(answer, answer.caveats(result)));
     }
@@ -90,12 +91,13 @@ record Quotable(
                 : subject;
     }
 
-    private static String claim(ComparisonResult result, Verdicts verdicts, String figure) {
+    private static String claim(Answer answer, ComparisonResult result, Verdicts verdicts, String figure) {
         if (result instanceof ComparisonResult.Contrasted r && r.differs()) {
             boolean same =
                     r.verdict().filter(v -> v == Verdict.SAME_WITHIN_MARGIN).isPresent();
-            return (same ? "differs, but by less than the margin of " + verdicts.margin(r) + ": " : "")
-                    + verdicts.amount(r);
+            return same
+                    ? answer.words().say("quote.within-margin", verdicts.margin(r), verdicts.amount(r))
+                    : verdicts.amount(r);
         }
         return figure;
     }
@@ -105,55 +107,60 @@ record Quotable(
             String smallest = new Verdicts(answer.names()).smallest(r);
             boolean notShown = r.verdict().filter(v -> v == Verdict.NOT_SHOWN).isPresent();
             return notShown && !smallest.isEmpty()
-                    ? "The smallest that these runs could have shown is " + smallest + "."
+                    ? answer.words().say("verdict.smallest", smallest)
                     : r.interval().isEmpty() ? answer.sentence(result) : "";
         }
         return result instanceof ComparisonResult.Share ? "" : answer.sentence(result);
     }
 
     private static String figure(Answer answer, ComparisonResult result) {
+        Words words = answer.words();
         if (result instanceof ComparisonResult.Contrasted r && !r.differs()) {
             return r.verdict().filter(v -> v == Verdict.SAME_WITHIN_MARGIN).isPresent()
-                    ? "the same within " + new Verdicts(answer.names()).margin(r)
-                    : "no difference shown";
+                    ? words.say("quote.same", new Verdicts(answer.names()).margin(r))
+                    : words.say("quote.no-difference");
         }
         if (result instanceof ComparisonResult.Contrasted r) {
             return new Verdicts(answer.names()).change(r);
         }
         if (result instanceof ComparisonResult.Share r) {
-            return r.n() == 0 ? "no reading" : r.successes() + " of " + r.n();
+            return r.n() == 0 ? words.say("quote.no-reading") : words.say("quote.of", r.successes(), r.n());
         }
         Optional<Written> exponent = exponent(answer, result);
         if (exponent.isPresent()) {
-            return "exponent " + exponent.get().value();
+            return words.say("quote.exponent", exponent.get().value());
         }
         Written written = ComparisonFigures.of(result, answer.words());
         if (result instanceof ComparisonResult.FailureRate r && r.events() == 0 && written.hasInterval()) {
-            return "at most " + written.withUnit(written.high());
+            return words.say("quote.at-most", written.withUnit(written.high()));
         }
         if (result instanceof ComparisonResult.Survival r && !r.levels().isEmpty()) {
             ComparisonResult.Curve curve = r.levels().get(0);
-            return "median " + new Times(answer.names()).median(r, curve);
+            return words.say("quote.median", new Times(answer.names()).median(r, curve));
         }
-        return written.isAbsent() ? "no figure" : written.withUnit();
+        return written.isAbsent() ? words.say("quote.no-figure") : written.withUnit();
     }
 
     private static String interval(Answer answer, ComparisonResult result, Verdicts verdicts) {
         if (result instanceof ComparisonResult.Contrasted r && !r.differs()) {
             Written written = ComparisonFigures.of(r, answer.words());
-            String name = Verdicts.isRatio(r) ? "ratio " : "difference ";
+            String name = Verdicts.isRatio(r) ? "quote.ratio" : "quote.difference";
             return written.hasInterval()
-                    ? name + written.withUnit() + ", " + CONFIDENCE + " interval " + written.interval()
+                    ? answer.words().say(name, written.withUnit(), CONFIDENCE, written.interval())
                     : "";
         }
         if (result instanceof ComparisonResult.Contrasted r) {
-            return CONFIDENCE + " interval " + verdicts.changeInterval(r);
+            return answer.words().say("quote.interval", CONFIDENCE, verdicts.changeInterval(r));
         }
         if (result instanceof ComparisonResult.FailureRate r && r.events() == 0) {
-            return "one-sided " + CONFIDENCE + " bound, no failure seen";
+            return answer.words().say("quote.one-sided", CONFIDENCE);
         }
         Written written = exponent(answer, result).orElse(ComparisonFigures.of(result, answer.words()));
-        return written.hasInterval() ? CONFIDENCE + " interval " + written.interval() : "";
+        return interval(answer, written);
+    }
+
+    private static String interval(Answer answer, Written written) {
+        return written.hasInterval() ? answer.words().say("quote.interval", CONFIDENCE, written.interval()) : "";
     }
 
     /** What a trend is known by, where the factor has a true zero: 1 is proportion. */
@@ -170,14 +177,15 @@ record Quotable(
             return Counting.n(r.n(), r.counts(), r.n(), answer.words());
         }
         if (result instanceof ComparisonResult.Trend r) {
-            return "n = " + Counting.of(r.points().size(), "value", answer.words()) + " at "
-                    + Counting.of(
-                            r.points().stream()
-                                    .map(ComparisonResult.Point::x)
-                                    .distinct()
-                                    .count(),
-                            "level",
-                            answer.words());
+            long levels = r.points().stream()
+                    .map(ComparisonResult.Point::x)
+                    .distinct()
+                    .count();
+            return answer.words()
+                    .say(
+                            "quote.values-at-levels",
+                            Counting.of(r.points().size(), "value", answer.words()),
+                            Counting.of(levels, "level", answer.words()));
         }
         if (result instanceof ComparisonResult.Survival r && r.levels().size() == 2) {
             return Counting.n(

@@ -28,8 +28,10 @@ final class QuotationPicture {
         if (!quoted.caveat().isEmpty()) {
             below.add(new Plate.Line(Plate.Style.CAVEAT, quoted.caveat()));
         }
-        String invented = answer.context().publication().invented() ? " (invented data)" : "";
-        below.add(new Plate.Line(Plate.Style.SOURCE, quoted.source() + invented + ": " + quoted.link()));
+        String source = answer.context().publication().invented()
+                ? answer.words().say("quote.invented", quoted.source())
+                : quoted.source();
+        below.add(new Plate.Line(Plate.Style.SOURCE, source + ": " + quoted.link()));
         Plate plate = new Plate(
                 chart,
                 List.of(

@@ -49,9 +49,9 @@ final class Quotations {
         return new Quotation(
                 id,
                 quoted.label(),
-                Optional.of(Link.here("evidence", quoted.id())),
+                Optional.of(Link.here(answer.words().say("quote.evidence"), quoted.id())),
                 List.of(
-                        snippet(id, "text", "Plain text", quoted.plain()),
+                        snippet(id, "text", answer.words().say("quote.plain-text"), quoted.plain()),
                         snippet(id, "markdown", "Markdown", markdown(quoted)),
                         snippet(id, "bbcode", "BBCode", bbcode(quoted)),
                         snippet(id, "html", "HTML", html(quoted))),

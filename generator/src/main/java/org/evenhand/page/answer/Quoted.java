@@ -27,7 +27,7 @@ record Quoted(
                 q.about(),
                 q.claim(),
                 behind(answer, q),
-                q.caveat().isEmpty() ? "" : "Caveat: " + q.caveat(),
+                q.caveat().isEmpty() ? "" : answer.words().say("quote.caveat", q.caveat()),
                 SourceLine.publisher(answer.context().publication()),
                 answer.permalink(q.id()));
     }

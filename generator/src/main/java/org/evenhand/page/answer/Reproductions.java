@@ -9,6 +9,7 @@ import org.evenhand.page.view.Address;
 import org.evenhand.page.view.FileRow;
 import org.evenhand.page.view.Reproduction;
 import org.evenhand.page.view.Snippet;
+import org.evenhand.words.Words;
 
 /** How somebody else gets the same page, and how it is cited. */
 final class Reproductions {
@@ -19,16 +20,17 @@ final class Reproductions {
     private Reproductions() {}
 
     static Reproduction of(Answer answer) {
+        Words words = answer.words();
         List<FileRow> files = new ArrayList<>();
         var root = answer.context().root();
         files.add(FileRows.of(
                 root,
-                RawFile.behind(
-                        answer.page(), answer.study().places().file().file(), "Question, plan and answer, raw")));
+                RawFile.behind(answer.page(), answer.study().places().file().file(), words.say("table.question-raw"))));
         answer.methods()
                 .forEach(m -> files.add(FileRows.of(
                         root,
-                        RawFile.behind(Address.method(m.id()), m.places().file().file(), "Test method, raw"))));
+                        RawFile.behind(
+                                Address.method(m.id()), m.places().file().file(), words.say("table.method-raw")))));
         answer.evidence()
                 .runs()
                 .forEach(r -> RawFile.ofRun(r.measured()).forEach(raw -> files.add(FileRows.of(root, raw))));
@@ -49,8 +51,17 @@ final class Reproductions {
         String version = Heads.version(study);
         String address = answer.context().frames().permanent(answer.page());
         List<String> people = study.authors().isEmpty() ? List.of(publication.publisher()) : study.authors();
-        String plain = String.join(", ", people) + " (" + year + "). " + study.question() + " Version " + version + ", "
-                + date.get() + ". " + publication.title() + ", " + publication.publisher() + ". " + address;
+        String plain = answer.words()
+                .say(
+                        "table.citation",
+                        String.join(", ", people),
+                        year,
+                        study.question(),
+                        version,
+                        date.get(),
+                        publication.title(),
+                        publication.publisher(),
+                        address);
         String bibtex = "@techreport{" + study.id() + "-" + year + "-v" + version + ",\n"
                 + "  author = {" + tex(String.join(" and ", people)) + "},\n"
                 + "  title = {" + tex(study.question()) + "},\n"
@@ -59,7 +70,7 @@ final class Reproductions {
                 + "  note = {Version " + version + ", " + date.get() + "},\n"
                 + "  url = {" + address + "}\n}";
         return List.of(
-                new Snippet("cite.plain", "Plain citation", plain, Optional.empty()),
+                new Snippet("cite.plain", answer.words().say("table.plain-citation"), plain, Optional.empty()),
                 new Snippet("cite.bibtex", "BibTeX", bibtex, Optional.empty()));
     }
 

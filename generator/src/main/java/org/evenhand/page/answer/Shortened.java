@@ -23,8 +23,8 @@ final class Shortened {
         List<Caveat> few = new ArrayList<>(caveats.subList(0, 1));
         few.add(new Caveat(
                 "",
-                "There " + (more == 1 ? "is " : "are ") + answer.words().inWords(more) + " more.",
-                Optional.of(Link.to("Caveats and findings", answer.page() + "#findings"))));
+                answer.words().say("quote.more", more, answer.words().inWords(more)),
+                Optional.of(Link.to(answer.words().say("page.section-findings"), answer.page() + "#findings"))));
         return List.copyOf(few);
     }
 }

@@ -1,6 +1,7 @@
 package org.evenhand.page.answer;
 
 import org.evenhand.model.Publication;
+import org.evenhand.words.Words;
 
 /** Where something that was taken from the page comes from, in one line: for a picture or a table in an article. */
 final class SourceLine {
@@ -16,10 +17,14 @@ final class SourceLine {
     static String words(Answer answer) {
         Publication publication = answer.context().publication();
         String version = Heads.version(answer.study());
-        return "Source: " + publisher(publication) + ", report "
-                + answer.study().id()
-                + (version.isEmpty() ? "" : " version " + version) + ", " + publication.licence()
-                + (publication.invented() ? ", invented data" : "") + ".";
+        Words words = answer.words();
+        String report = answer.study().id();
+        String licence = publication.invented()
+                ? words.say("quote.licence-invented", publication.licence())
+                : publication.licence();
+        return version.isEmpty()
+                ? words.say("quote.source", publisher(publication), report, licence)
+                : words.say("quote.source-version", publisher(publication), report, version, licence);
     }
 
     /** Title and publisher, or one of the two where they are the same. */

@@ -22,6 +22,7 @@ import org.evenhand.page.words.Written;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.UnitKind;
 import org.evenhand.statistics.Estimate;
+import org.evenhand.words.Words;
 
 /** The evidence tables: absolute figures first, then comparisons. */
 final class Tables {
@@ -48,7 +49,7 @@ final class Tables {
                 "summary." + Address.slug(answer.names().address(id)),
                 answer.names().title(id),
                 unit.equals("1") ? "" : unit,
-                numeric ? statistic(levels) : "How often each word was given; judgements are counted, never averaged.",
+                numeric ? statistic(levels, answer.words()) : answer.words().say("table.words"),
                 numeric ? Quotable.CONFIDENCE : "",
                 levels.stream()
                         .flatMap(s -> Stream.concat(
@@ -57,18 +58,18 @@ final class Tables {
                         .toList());
     }
 
-    private static String statistic(List<LevelSummary> levels) {
+    private static String statistic(List<LevelSummary> levels, Words words) {
         if (levels.stream().allMatch(s -> s.n() <= 1)) {
-            return "A single value at each level: nothing tells how far another would lie off.";
+            return words.say("table.single");
         }
         boolean specimens = levels.stream().anyMatch(s -> s.counts() == org.evenhand.compare.Counts.SPECIMENS);
         boolean censored = levels.stream().anyMatch(s -> s.censored() > 0);
         boolean interval = levels.stream().anyMatch(s -> s.interval().isPresent());
         boolean energetic = levels.stream().allMatch(s -> s.unit().kind() == UnitKind.LEVEL);
-        return (energetic ? "Energetic mean" : "Mean")
-                + (specimens ? " over specimens, each counted once." : " over runs.")
-                + (interval ? " U, the expanded uncertainty, combines repeats and instruments (Student t)." : "")
-                + (censored ? " Times that the end of the run cut off are bounds and are never averaged." : "");
+        String mean = (energetic ? "table.energetic-" : "table.mean-") + (specimens ? "specimens" : "runs");
+        return words.say(mean)
+                + (interval ? " " + words.say("table.expanded") : "")
+                + (censored ? " " + words.say("table.cut-off") : "");
     }
 
     private static SummaryRow row(Answer answer, LevelSummary s) {
@@ -82,8 +83,8 @@ final class Tables {
                 written.expanded(),
                 written.low(),
                 written.high(),
-                standard(s.estimate().map(Estimate::typeA), s),
-                standard(optional(EvidenceTables.typeB(s)), s),
+                standard(s.estimate().map(Estimate::typeA), s, answer.words()),
+                standard(optional(EvidenceTables.typeB(s)), s, answer.words()),
                 answer.origin(answer.behind(s)),
                 answer.links(answer.behind(s)),
                 answer.caveats(s));
@@ -94,7 +95,7 @@ final class Tables {
         Written written = Written.of(s.median(), s.medianInterval(), s.unit().symbol(), answer.words());
         return new SummaryRow(
                 Address.level(s.level(), answer.names().address(s.measurand())) + ".median",
-                answer.names().level(s.level()) + ", median",
+                answer.words().say("table.median", answer.names().level(s.level())),
                 Integer.toString(s.n()),
                 Counting.word(s.counts(), s.n(), answer.words()),
                 written.value(),
@@ -116,7 +117,7 @@ final class Tables {
      * A standard uncertainty: two significant digits; nothing where none is known. What lies two places below the figure's
      * own uncertainty is only said to be smaller.
      */
-    private static String standard(Optional<Double> uncertainty, LevelSummary summary) {
+    private static String standard(Optional<Double> uncertainty, LevelSummary summary, Words words) {
         if (uncertainty.filter(u -> u > 0).isEmpty()) {
             return "";
         }
@@ -124,9 +125,10 @@ final class Tables {
         int decimals = Figures.decimals(u);
         int least =
                 summary.interval().map(i -> Figures.decimals(i.halfWidth()) + 2).orElse(decimals);
-        return decimals <= least
-                ? Figures.uncertaintyAt(u, decimals)
-                : "<" + Figures.NO_BREAK_SPACE + Figures.at(StrictMath.pow(10, -least), Math.max(0, least));
+        return words.number(
+                decimals <= least
+                        ? Figures.uncertaintyAt(u, decimals)
+                        : "<" + Figures.NO_BREAK_SPACE + Figures.at(StrictMath.pow(10, -least), Math.max(0, least)));
     }
 
     static ComparisonTable comparisons(Answer answer) {
@@ -139,11 +141,13 @@ final class Tables {
     }
 
     /** A ratio says so where others have their unit. */
-    private static String unit(ComparisonResult result, boolean refused, Written written) {
+    private static String unit(Answer answer, ComparisonResult result, boolean refused, Written written) {
         if (refused || written.isAbsent()) {
             return "";
         }
-        return Verdicts.isRatio(result) || result instanceof ComparisonResult.GeometricMean ? "ratio" : written.unit();
+        return Verdicts.isRatio(result) || result instanceof ComparisonResult.GeometricMean
+                ? answer.words().say("table.ratio")
+                : written.unit();
     }
 
     private static String decisionRule(Answer answer) {
@@ -152,16 +156,11 @@ final class Tables {
                 .count();
         boolean margin = answer.evidence().comparisons().stream()
                 .anyMatch(c -> c.plan().sameWithin().isPresent());
+        Words words = answer.words();
         String differs = tests == 0
                 ? ""
-                : "“Differs” if “no effect” is rejected at 5" + Figures.NO_BREAK_SPACE + "%"
-                        + (tests > 1 ? ", after Holm over the " + tests + " tests of this page" : "") + ".";
-        return (differs
-                        + (margin
-                                ? " “Same” only if the 90" + Figures.NO_BREAK_SPACE
-                                        + "% interval lies within the margin stated beforehand."
-                                : ""))
-                .strip();
+                : tests == 1 ? words.say("table.differs-one") : words.say("table.differs-several", tests);
+        return (differs + (margin ? " " + words.say("table.same") : "")).strip();
     }
 
     private static ComparisonRow row(Answer answer, ComparisonResult result) {
@@ -171,7 +170,7 @@ final class Tables {
                 Address.comparison(result.plan().id()),
                 answer.names().subject(result.plan()),
                 refused ? "" : written.value(),
-                unit(result, refused, written),
+                unit(answer, result, refused, written),
                 refused ? "" : written.low(),
                 refused ? "" : written.high(),
                 answer.verdict(result).map(Verdict::word).orElse(""),

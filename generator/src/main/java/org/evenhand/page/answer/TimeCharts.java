@@ -12,8 +12,6 @@ import org.evenhand.statistics.KaplanMeier;
 /** Times until an event as step curves. */
 final class TimeCharts {
 
-    static final String SOURCE = "A curve falls where it happens, and ends where watching ended.";
-
     private static final Unit SECOND = Unit.of("s");
 
     private TimeCharts() {}
@@ -30,11 +28,11 @@ final class TimeCharts {
         boolean specimens = r.levels().stream().anyMatch(c -> c.counts() == Counts.SPECIMENS);
         return toS > 0
                 ? Optional.of(new SurvivalChart(
-                        (specimens ? "Specimens" : "Runs") + " in which it has not happened yet",
-                        "time from start",
+                        answer.words().say(specimens ? "chart.not-yet-specimen" : "chart.not-yet-run"),
+                        answer.words().say("chart.time-from-start"),
                         toS,
                         curves,
-                        "watching ended before it happened"))
+                        answer.words().say("chart.watching-ended")))
                 : Optional.empty();
     }
 

@@ -10,6 +10,7 @@ import org.evenhand.compare.Counts;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.page.words.Names;
 import org.evenhand.statistics.LineFit;
+import org.evenhand.words.Words;
 
 /** A measurand over a numeric factor. */
 final class TrendCharts {
@@ -36,6 +37,7 @@ final class TrendCharts {
         boolean specimens = answer.evidence().summaries().stream()
                 .filter(s -> r.plan().measurand().filter(s.measurand()::equals).isPresent())
                 .anyMatch(s -> s.counts() == Counts.SPECIMENS);
+        Words words = answer.words();
         return new TrendChart(
                 Names.label(answer.study().factor()) + unit(r.factorUnit().symbol()),
                 answer.names().title(r.plan().measurand().orElseThrow())
@@ -44,14 +46,14 @@ final class TrendCharts {
                 fit,
                 proportional,
                 new TrendChart.Words(
-                        specimens ? "one specimen" : "one run",
-                        fit.isEmpty() ? "" : "fitted line",
-                        fit.isEmpty() ? "" : "its 95\u00a0% band",
-                        proportional.isPresent() ? "in proportion from the lowest" : ""));
+                        words.say(specimens ? "chart.one-specimen" : "chart.one-run"),
+                        fit.isEmpty() ? "" : words.say("chart.fitted-line"),
+                        fit.isEmpty() ? "" : words.say("chart.band"),
+                        proportional.isPresent() ? words.say("chart.in-proportion") : ""));
     }
 
-    static String source(ComparisonResult.Trend r) {
-        return r.line().isPresent() ? "The band is that of the line, not of single values." : "";
+    static String source(Answer answer, ComparisonResult.Trend r) {
+        return r.line().isPresent() ? answer.words().say("chart.band-of-line") : "";
     }
 
     private static TrendChart.FitPoint place(LineFit line, double x) {

@@ -22,7 +22,7 @@ final class Unfoldings {
                 .flatMap(figure -> figure.caveats().stream())
                 .findFirst()
                 .map(Caveat::text)
-                .map(text -> " Caveat: " + text)
+                .map(text -> " " + answer.words().say("quote.caveat", text))
                 .orElse("");
         return new Unfolding(
                 "article",
