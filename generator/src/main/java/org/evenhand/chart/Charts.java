@@ -1,8 +1,9 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
-/** Draws figures. */
+/** Draws figures: their numbers in the decimal marker of a language, and what they say by themselves in its words. */
 public final class Charts {
 
     /** Width in CSS pixels that suits a column of text. */
@@ -16,8 +17,8 @@ public final class Charts {
      * @param width natural width in CSS pixels, at least 280; the height follows from the figure
      * @throws IllegalArgumentException if the width is smaller
      */
-    public static Chart svg(Figure figure, Caption caption, int width) {
-        Layout layout = figure.layout();
+    public static Chart svg(Figure figure, Caption caption, int width, Words words) {
+        Layout layout = figure.layout(words);
         int height = layout.height(checked(width));
         SvgGraphics g = new SvgGraphics(caption.id());
         layout.paint(new Sheet(g, width, height));
@@ -30,8 +31,8 @@ public final class Charts {
      * @param width width of the drawing in CSS pixels, at least 280; the margins are added
      * @throws IllegalArgumentException if the width is smaller
      */
-    public static Chart file(Figure figure, Caption caption, int width) {
-        Layout layout = figure.layout();
+    public static Chart file(Figure figure, Caption caption, int width, Words words) {
+        Layout layout = figure.layout(words);
         int height = layout.height(checked(width));
         int fullWidth = width + 2 * Png.MARGIN;
         int fullHeight = height + 2 * Png.MARGIN;
@@ -55,21 +56,21 @@ public final class Charts {
      * @param scale pixels of the picture in one CSS pixel: 1 or 2 for a screen, 3 (288 dpi) for print
      * @throws IllegalArgumentException if the width is smaller, or the scale is not 1 to 4
      */
-    public static byte[] png(Figure figure, int width, int scale) {
+    public static byte[] png(Figure figure, int width, int scale, Words words) {
         if (!(scale >= 1 && scale <= 4)) {
             throw new IllegalArgumentException("a picture has 1 to 4 pixels in a CSS pixel, not " + scale);
         }
-        return Png.of(figure.layout(), checked(width), scale);
+        return Png.of(figure.layout(words), checked(width), scale);
     }
 
     /** How large the picture is that {@link #png} draws, margins and all, without drawing it. */
-    public static PixelSize pixels(Figure figure, int width, int scale) {
-        return Png.pixels(figure.layout(), checked(width), scale);
+    public static PixelSize pixels(Figure figure, int width, int scale, Words words) {
+        return Png.pixels(figure.layout(words), checked(width), scale);
     }
 
     /** Where the marks of {@link #svg} lie, in the order drawn. */
-    public static List<Mark> marks(Figure figure, int width) {
-        Layout layout = figure.layout();
+    public static List<Mark> marks(Figure figure, int width, Words words) {
+        Layout layout = figure.layout(words);
         int height = layout.height(checked(width));
         Sheet sheet = new Sheet(new SvgGraphics("marks"), width, height);
         layout.paint(sheet);

@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * One row for each comparison: differences around 0, or ratios around 1 on a logarithmic axis.
@@ -55,11 +56,11 @@ public record ComparisonChart(
     }
 
     @Override
-    public Layout layout() {
+    public Layout layout(Words words) {
         List<Row> drawn = rows.stream().map(ComparisonChart::row).toList();
         Key key = new Key().with(Key.interval(), estimateMeans).with(Key.shade(Ink.MUTED, RowMarks.SHADE), bandMeans);
         RowsLayout.Scale scale = ratio ? RowsLayout.Scale.RATIO : RowsLayout.Scale.DIFFERENCE;
-        return new RowsLayout(axisTitle, scale, drawn, key, sides);
+        return new RowsLayout(axisTitle, scale, drawn, key, sides, words);
     }
 
     private static Row row(Comparison of) {

@@ -1,5 +1,7 @@
 package org.evenhand.chart;
 
+import org.evenhand.words.Words;
+
 /** What a chart can show; each kind is a record of plain numbers, already converted to the unit of its axis. */
 public sealed interface Figure
         permits LevelChart,
@@ -13,5 +15,5 @@ public sealed interface Figure
                 Plate {
 
     /** Its arrangement; for this package alone. */
-    Layout layout();
+    Layout layout(Words words);
 }

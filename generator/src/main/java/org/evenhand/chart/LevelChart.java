@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * One row for each level: every run as a dot, below it the mean with its interval.
@@ -34,13 +35,13 @@ public record LevelChart(String axisTitle, List<Level> levels, String dotMeans, 
     }
 
     @Override
-    public Layout layout() {
+    public Layout layout(Words words) {
         List<Row> rows = levels.stream()
                 .map(level -> new Row(level.label(), level.dots(), level.estimate())
                         .withFigure(level.figure(), "")
                         .withCaveat(level.caveat()))
                 .toList();
-        Key key = RowsLayout.dots(rows, dotMeans).with(Key.interval(), estimateMeans);
-        return new RowsLayout(axisTitle, RowsLayout.Scale.VALUES, rows, key);
+        Key key = RowsLayout.dots(rows, dotMeans, words).with(Key.interval(), estimateMeans);
+        return new RowsLayout(axisTitle, RowsLayout.Scale.VALUES, rows, key, words);
     }
 }

@@ -1,6 +1,7 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * Columns of logs over time, a panel each, above one time axis.
@@ -81,12 +82,12 @@ public record LogChart(
     public record Place(double leftPx, double rightPx, double topPx, double bottomPx) {}
 
     /** Where the panels lie in a drawing of a width. */
-    public Place place(int width) {
-        return new LogLayout(this).place(width);
+    public Place place(int width, Words words) {
+        return new LogLayout(this, words).place(width);
     }
 
     @Override
-    public Layout layout() {
-        return new LogLayout(this);
+    public Layout layout(Words words) {
+        return new LogLayout(this, words);
     }
 }

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.evenhand.words.Words;
 
 /** Panels of lines over a common time axis. */
-record LogLayout(LogChart chart) implements Layout {
+record LogLayout(LogChart chart, Words words) implements Layout {
 
     private static final double TITLE = 24;
     private static final double BETWEEN = 12;
@@ -68,10 +69,10 @@ record LogLayout(LogChart chart) implements Layout {
                 .flatMap(panel -> panel.lines().stream())
                 .anyMatch(line -> line.trace().thinned());
         if (swings) {
-            key.with(Key.meanInBand(), "mean, and from lowest to highest");
+            key.with(Key.meanInBand(), words.say("chart.mean-and-extremes"));
         }
         if (thinned) {
-            key.with(Key.line(Ink.INK, 1.5, null), "thinned; every extreme is kept");
+            key.with(Key.line(Ink.INK, 1.5, null), words.say("chart.thinned"));
         }
         return key;
     }
@@ -131,15 +132,17 @@ record LogLayout(LogChart chart) implements Layout {
             panel(sheet, panel, time, looks);
             Frame.left(sheet, panel.y(), time.startPx(), ticks(panel.y()));
         }
-        Ticks ticks = Ticks.time(chart.fromS(), chart.toS(), (int) Math.max(3, time.lengthPx() / 40));
+        Ticks ticks = Ticks.time(chart.fromS(), chart.toS(), (int) Math.max(3, time.lengthPx() / 40))
+                .in(words);
         Frame.below(sheet, time, bottom(), ticks);
         String title = chart.timeTitle() + " (" + ticks.unit() + ")";
         sheet.text(Ink.INK, Sheet.SMALL, Sheet.Anchor.START, time.startPx(), bottom() + 36, title);
         key(placed).paint(sheet, 0, sheet.width(), bottom() + 42);
     }
 
-    private static Ticks ticks(Axis y) {
-        return Ticks.linear(y.low(), y.high(), (int) Math.max(3, y.lengthPx() / 22));
+    private Ticks ticks(Axis y) {
+        return Ticks.linear(y.low(), y.high(), (int) Math.max(3, y.lengthPx() / 22))
+                .in(words);
     }
 
     private void spans(Sheet sheet, Axis time, Axis y) {

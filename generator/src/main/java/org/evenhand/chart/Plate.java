@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * A chart that stands alone, away from its page, with the words that it must not be shown without.
@@ -46,7 +47,7 @@ public record Plate(Optional<Figure> figure, List<Line> above, List<Line> below)
     public record Line(Style style, String text) {}
 
     @Override
-    public Layout layout() {
-        return new PlateLayout(figure.map(Figure::layout), above, below);
+    public Layout layout(Words words) {
+        return new PlateLayout(figure.map(f -> f.layout(words)), above, below);
     }
 }

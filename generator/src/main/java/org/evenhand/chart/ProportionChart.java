@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * Shares, k of n, on an axis from 0 to 100 %.
@@ -37,14 +38,14 @@ public record ProportionChart(String axisTitle, List<Group> groups, String estim
     }
 
     @Override
-    public Layout layout() {
+    public Layout layout(Words words) {
         List<Row> rows = groups.stream()
                 .map(group -> new Row(group.label(), List.of(), Optional.of(estimate(group)))
                         .withFigure(group.figure(), "")
                         .withCaveat(group.caveat()))
                 .toList();
         Key key = new Key().with(Key.interval(), estimateMeans);
-        return new RowsLayout(axisTitle, RowsLayout.Scale.PERCENT, rows, key);
+        return new RowsLayout(axisTitle, RowsLayout.Scale.PERCENT, rows, key, words);
     }
 
     private static Estimate estimate(Group group) {

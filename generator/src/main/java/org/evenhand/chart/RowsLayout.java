@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * Charts of rows: a label at the left, marks over a common horizontal axis, figures at the right.
@@ -12,7 +13,7 @@ import java.util.List;
  * @param key what the marks mean
  * @param sides words over the plot, either side of the reference line
  */
-record RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, ComparisonChart.Sides sides)
+record RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, ComparisonChart.Sides sides, Words words)
         implements Layout {
 
     enum Scale {
@@ -28,21 +29,21 @@ record RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, Compar
         }
     }
 
-    RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key) {
-        this(axisTitle, scale, rows, key, new ComparisonChart.Sides("", ""));
+    RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, Words words) {
+        this(axisTitle, scale, rows, key, new ComparisonChart.Sides("", ""), words);
     }
 
     /** A key with the kinds of dots that occur. */
-    static Key dots(List<Row> rows, String dotMeans) {
+    static Key dots(List<Row> rows, String dotMeans, Words words) {
         Key key = new Key();
         if (RowsPlan.has(rows, Dot.Bound.EXACT)) {
             key.with(Key.sign(Sign.DOT, Ink.SERIES_1), dotMeans);
         }
         if (RowsPlan.has(rows, Dot.Bound.AT_LEAST)) {
-            key.with(Key.sign(Sign.AT_LEAST, Ink.SERIES_1), "at least this");
+            key.with(Key.sign(Sign.AT_LEAST, Ink.SERIES_1), words.say("chart.at-least"));
         }
         if (RowsPlan.has(rows, Dot.Bound.AT_MOST)) {
-            key.with(Key.sign(Sign.AT_MOST, Ink.SERIES_1), "at most this");
+            key.with(Key.sign(Sign.AT_MOST, Ink.SERIES_1), words.say("chart.at-most"));
         }
         return key;
     }
@@ -107,11 +108,12 @@ record RowsLayout(String axisTitle, Scale scale, List<Row> rows, Key key, Compar
         return scale == Scale.RATIO ? range.aroundOne(startPx, endPx) : range.linear(startPx, endPx);
     }
 
-    private static Ticks ticks(Axis axis) {
+    private Ticks ticks(Axis axis) {
         int most = (int) Math.max(3, axis.lengthPx() / 48);
-        return axis.logarithmic()
+        Ticks ticks = axis.logarithmic()
                 ? Ticks.logarithmic(axis.low(), axis.high(), most)
                 : Ticks.linear(axis.low(), axis.high(), most);
+        return ticks.in(words);
     }
 
     private void reference(Sheet sheet, RowsPlan plan) {

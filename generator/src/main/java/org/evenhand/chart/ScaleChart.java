@@ -1,6 +1,7 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * Counts on an ordered scale: a row for each level, a column for each place, a dot for each count.
@@ -40,7 +41,7 @@ public record ScaleChart(String axisTitle, List<String> places, List<Level> leve
     }
 
     @Override
-    public Layout layout() {
-        return new ScaleLayout(this);
+    public Layout layout(Words words) {
+        return new ScaleLayout(this, words);
     }
 }

@@ -1,12 +1,13 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * Stacks of dots, all with one pitch: a stack twice as high is twice the count. Where dots would be too small to tell
  * apart, a bar of the same height stands for the stack.
  */
-record ScaleLayout(ScaleChart chart) implements Layout {
+record ScaleLayout(ScaleChart chart, Words words) implements Layout {
 
     private static final double STACK = 72;
     private static final double LARGEST_PITCH = 9;

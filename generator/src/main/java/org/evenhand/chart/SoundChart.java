@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * Sound levels in decibels as dots, never as bars, over the shaded background of each row.
@@ -42,16 +43,16 @@ public record SoundChart(String axisTitle, List<Level> levels, String dotMeans, 
     }
 
     @Override
-    public Layout layout() {
+    public Layout layout(Words words) {
         List<Row> rows = levels.stream()
                 .map(level -> new Row(level.label(), level.dots(), level.estimate())
                         .withFigure(level.figure(), "")
                         .withCaveat(level.caveat())
                         .withFloor(level.backgroundDb()))
                 .toList();
-        Key key = RowsLayout.dots(rows, dotMeans)
+        Key key = RowsLayout.dots(rows, dotMeans, words)
                 .with(Key.interval(), estimateMeans)
                 .with(Key.shade(Ink.MUTED, RowMarks.SHADE), floorMeans);
-        return new RowsLayout(axisTitle, RowsLayout.Scale.VALUES, rows, key);
+        return new RowsLayout(axisTitle, RowsLayout.Scale.VALUES, rows, key, words);
     }
 }

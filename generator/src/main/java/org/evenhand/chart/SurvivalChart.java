@@ -1,6 +1,7 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * The share of runs in which something has not happened yet, as a step curve for each level.
@@ -59,7 +60,7 @@ public record SurvivalChart(String shareTitle, String timeTitle, double toS, Lis
     }
 
     @Override
-    public Layout layout() {
-        return new SurvivalLayout(this);
+    public Layout layout(Words words) {
+        return new SurvivalLayout(this, words);
     }
 }

@@ -1,9 +1,10 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.words.Words;
 
 /** Step curves over time, from 100 % down. */
-record SurvivalLayout(SurvivalChart chart) implements Layout {
+record SurvivalLayout(SurvivalChart chart, Words words) implements Layout {
 
     private static final double TOP = 30;
     private static final double PLOT = 230;
@@ -23,7 +24,7 @@ record SurvivalLayout(SurvivalChart chart) implements Layout {
     @Override
     public void paint(Sheet sheet) {
         Axis y = new Axis(0, 100, false, TOP + PLOT, TOP);
-        Ticks yTicks = Ticks.linear(0, 100, 6);
+        Ticks yTicks = Ticks.linear(0, 100, 6).in(words);
         double left = Frame.room(yTicks);
         List<String> labels =
                 chart.curves().stream().map(SurvivalChart.Curve::label).toList();
@@ -43,7 +44,8 @@ record SurvivalLayout(SurvivalChart chart) implements Layout {
         plot.paint(sheet);
         ends.paint(sheet, right, TOP, TOP + PLOT);
         Frame.left(sheet, y, left, yTicks);
-        Ticks ticks = Ticks.time(0, chart.toS(), (int) Math.max(3, time.lengthPx() / 40));
+        Ticks ticks = Ticks.time(0, chart.toS(), (int) Math.max(3, time.lengthPx() / 40))
+                .in(words);
         Frame.below(sheet, time, TOP + PLOT, ticks);
         String below = chart.timeTitle() + " (" + ticks.unit() + ")";
         sheet.text(Ink.INK, Sheet.SMALL, Sheet.Anchor.START, left, TOP + PLOT + 36, below);

@@ -3,6 +3,7 @@ package org.evenhand.chart;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.evenhand.words.Words;
 
 /**
  * Chooses the places of an axis that get a label.
@@ -14,6 +15,15 @@ record Ticks(String unit, List<Tick> ticks) {
 
     /** One labelled place; the value is in the unit of the axis, not in that of the label. */
     record Tick(double value, String label) {}
+
+    /** The same with the decimal marker of a language. */
+    Ticks in(Words words) {
+        return new Ticks(
+                unit,
+                ticks.stream()
+                        .map(t -> new Tick(t.value(), words.number(t.label())))
+                        .toList());
+    }
 
     private static final int[] STEPS = {1, 2, 5};
 

@@ -2,6 +2,7 @@ package org.evenhand.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenhand.words.Words;
 
 /**
  * Points over a numeric factor with a fitted line, its band, and the line of proportion.
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param fit the fitted line from left to right, empty for none; a straight one needs its two ends and enough points
  *     between for the band to look round
  * @param proportionalSlope slope of the line through the origin, empty for none
- * @param words for the key
+ * @param means words for the key
  */
 public record TrendChart(
         String xTitle,
@@ -20,7 +21,7 @@ public record TrendChart(
         List<Point> points,
         List<FitPoint> fit,
         Optional<Double> proportionalSlope,
-        Words words)
+        Means means)
         implements Figure {
 
     public TrendChart {
@@ -54,10 +55,10 @@ public record TrendChart(
     }
 
     /** Words for the key; an empty one is left out. */
-    public record Words(String point, String fit, String band, String proportional) {}
+    public record Means(String point, String fit, String band, String proportional) {}
 
     @Override
-    public Layout layout() {
-        return new TrendLayout(this);
+    public Layout layout(Words words) {
+        return new TrendLayout(this, words);
     }
 }

@@ -1,21 +1,23 @@
 package org.evenhand.chart;
 
+import org.evenhand.words.Words;
+
 /** A plane with points, a fitted line and its band. */
-record TrendLayout(TrendChart chart) implements Layout {
+record TrendLayout(TrendChart chart, Words words) implements Layout {
 
     private static final double TOP = 26;
     private static final double PLOT = 260;
     private static final LineLook PROPORTIONAL = new LineLook(Ink.MUTED, 1.2, new float[] {5, 3});
 
     private Key key() {
-        TrendChart.Words words = chart.words();
-        Key key = new Key().with(Key.sign(Sign.RING, Ink.SERIES_1), words.point());
+        TrendChart.Means means = chart.means();
+        Key key = new Key().with(Key.sign(Sign.RING, Ink.SERIES_1), means.point());
         if (!chart.fit().isEmpty()) {
-            key.with(Key.line(Ink.INK, 1.5, null), words.fit())
-                    .with(Key.shade(Ink.MUTED, RowMarks.SHADE), words.band());
+            key.with(Key.line(Ink.INK, 1.5, null), means.fit())
+                    .with(Key.shade(Ink.MUTED, RowMarks.SHADE), means.band());
         }
         if (chart.proportionalSlope().isPresent()) {
-            key.with(Key.line(PROPORTIONAL.ink(), PROPORTIONAL.widthPx(), PROPORTIONAL.dash()), words.proportional());
+            key.with(Key.line(PROPORTIONAL.ink(), PROPORTIONAL.widthPx(), PROPORTIONAL.dash()), means.proportional());
         }
         return key;
     }
@@ -84,8 +86,9 @@ record TrendLayout(TrendChart chart) implements Layout {
         key().paint(sheet, 0, sheet.width(), TOP + PLOT + 42);
     }
 
-    private static Ticks ticks(Axis axis, double spacingPx) {
-        return Ticks.linear(axis.low(), axis.high(), (int) Math.max(3, axis.lengthPx() / spacingPx));
+    private Ticks ticks(Axis axis, double spacingPx) {
+        return Ticks.linear(axis.low(), axis.high(), (int) Math.max(3, axis.lengthPx() / spacingPx))
+                .in(words);
     }
 
     private void fit(Plot plot, Axis x, Axis y) {

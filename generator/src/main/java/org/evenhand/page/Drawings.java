@@ -10,13 +10,15 @@ import org.evenhand.chart.Figure;
 import org.evenhand.chart.PixelSize;
 import org.evenhand.chart.Plate;
 import org.evenhand.page.view.Markup;
+import org.evenhand.words.Words;
 
 /**
  * Charts as pages carry them: drawn twice, so that a phone need not scroll; the style sheet shows the one that fits.
  *
  * @param cache of those drawn before
+ * @param words of the language
  */
-public record Drawings(Cache cache) {
+public record Drawings(Cache cache, Words words) {
 
     /** Width in CSS pixels that a phone shows without scrolling. */
     public static final int NARROW = 320;
@@ -38,7 +40,7 @@ public record Drawings(Cache cache) {
         return text(
                 "file",
                 List.of(plate, caption, width),
-                () -> Charts.file(plate, caption, width).svg());
+                () -> Charts.file(plate, caption, width, words).svg());
     }
 
     /**
@@ -49,9 +51,10 @@ public record Drawings(Cache cache) {
      */
     public PixelSize png(Plate plate, int width, int scale, String path, PageSink sink) {
         if (sink.wants(path)) {
-            sink.put(path, bytes("picture", List.of(plate, width, scale), () -> Charts.png(plate, width, scale)));
+            sink.put(
+                    path, bytes("picture", List.of(plate, width, scale), () -> Charts.png(plate, width, scale, words)));
         }
-        return Charts.pixels(plate, width, scale);
+        return Charts.pixels(plate, width, scale, words);
     }
 
     private String text(String purpose, List<Object> of, Supplier<String> drawing) {
@@ -60,7 +63,7 @@ public record Drawings(Cache cache) {
     }
 
     private byte[] bytes(String purpose, List<Object> of, Supplier<byte[]> drawing) {
-        String key = cache.key(purpose, of);
+        String key = cache.key(purpose, words.language(), of);
         return cache.get(key).orElseGet(() -> {
             byte[] drawn = drawing.get();
             cache.put(key, drawn);
@@ -68,10 +71,10 @@ public record Drawings(Cache cache) {
         });
     }
 
-    private static String drawn(Figure figure, String id, String title, String description) {
-        String wide = Charts.svg(figure, new Caption(id, title, description), Charts.COLUMN)
+    private String drawn(Figure figure, String id, String title, String description) {
+        String wide = Charts.svg(figure, new Caption(id, title, description), Charts.COLUMN, words)
                 .svg();
-        String narrow = Charts.svg(figure, new Caption(id + "-narrow", title, description), NARROW)
+        String narrow = Charts.svg(figure, new Caption(id + "-narrow", title, description), NARROW, words)
                 .svg();
         return "<div class=\"wide-only\">" + wide + "</div><div class=\"narrow-only\">" + narrow + "</div>";
     }

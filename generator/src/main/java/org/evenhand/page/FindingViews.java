@@ -32,23 +32,25 @@ public final class FindingViews {
     }
 
     private final String page;
+    private final Words words;
     private final Map<Seen, org.evenhand.page.view.Finding> views = new LinkedHashMap<>();
 
-    private FindingViews(String page) {
+    private FindingViews(String page, Words words) {
         this.page = page;
+        this.words = words;
     }
 
     /**
      * @param page its path from the site's root
      * @param findings in any order
      */
-    public static FindingViews of(String page, List<Finding> findings) {
-        FindingViews all = new FindingViews(page);
+    public static FindingViews of(String page, List<Finding> findings, Words words) {
+        FindingViews all = new FindingViews(page, words);
         Map<String, Integer> numbers = new TreeMap<>();
         findings.stream()
                 .sorted(WORST_FIRST)
                 .forEach(finding -> all.views.computeIfAbsent(
-                        Seen.of(finding), seen -> view(finding, numbers.merge(finding.rule(), 1, Integer::sum))));
+                        Seen.of(finding), seen -> all.view(finding, numbers.merge(finding.rule(), 1, Integer::sum))));
         return all;
     }
 
@@ -75,7 +77,7 @@ public final class FindingViews {
                         .add(f));
         List<Caveat> caveats = new ArrayList<>();
         byRule.forEach((rule, many) -> {
-            caveats.add(Caveat.of(rule, told(many), address(many.get(0), rule)));
+            caveats.add(Caveat.of(rule, told(many, words), address(many.get(0), rule)));
         });
         return caveats;
     }
@@ -86,13 +88,12 @@ public final class FindingViews {
     }
 
     /** Several findings of one rule in a few words: the first of them, and how many more there are. */
-    public static String told(List<Finding> ofOneRule) {
+    public static String told(List<Finding> ofOneRule, Words words) {
         Finding first = ofOneRule.get(0);
         long others = ofOneRule.stream().map(Finding::message).distinct().count() - 1;
-        String waived = first.outcome() == Outcome.WAIVED ? " Waived." : "";
-        return Sentence.of(first.message())
-                + waived
-                + (others == 0 ? "" : " And " + Words.english().inWords((int) others) + " more of this kind.");
+        String waived = first.outcome() == Outcome.WAIVED ? " " + words.say("finding.waived") : "";
+        String more = others == 0 ? "" : " " + words.say("finding.more", others, words.inWords((int) others));
+        return Sentence.of(first.message()) + waived + more;
     }
 
     /** A rule, leading to what it means. */
@@ -100,9 +101,9 @@ public final class FindingViews {
         return Link.to(rule, Address.CAVEATS + "#" + Address.caveatGroup(rule));
     }
 
-    private static org.evenhand.page.view.Finding view(Finding finding, int number) {
+    private org.evenhand.page.view.Finding view(Finding finding, int number) {
         String waiver = finding.waiver()
-                .map(w -> Sentence.of(w.why()) + " " + w.by() + ", " + w.on() + ".")
+                .map(w -> words.say("finding.waiver", Sentence.of(w.why()), w.by(), words.day(w.on())))
                 .orElse("");
         String meaning = finding.consequence().isEmpty() ? "" : " " + Sentence.of(finding.consequence());
         return new org.evenhand.page.view.Finding(
@@ -112,14 +113,14 @@ public final class FindingViews {
                 word(finding.outcome()),
                 finding.place().toString(),
                 Sentence.of(finding.message()) + meaning,
-                finding.limit().map(FindingViews::limit).orElse(""),
+                finding.limit().map(l -> limit(l, words)).orElse(""),
                 Sentence.of(finding.remedy()),
                 waiver);
     }
 
     /** A limit with its origin. */
-    public static String limit(Limit limit) {
-        return Names.value(limit.value(), Words.english()) + ", " + limit.origin();
+    public static String limit(Limit limit, Words words) {
+        return words.say("finding.limit", Names.value(limit.value(), words), limit.origin());
     }
 
     private static String word(Outcome outcome) {

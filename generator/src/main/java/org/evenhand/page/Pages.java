@@ -79,11 +79,11 @@ public final class Pages {
                 generator,
                 new Frames(publication, generator),
                 new FolderProse(checked, pictures, words),
-                new Drawings(cache),
+                new Drawings(cache, words),
                 pictures,
                 words);
         Directory directory = new Directory(context);
-        History history = History.of(checked);
+        History history = History.of(checked, words);
         Made made = new Made(sink);
         MadeBefore before = new MadeBefore(cache, context);
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.evenhand.measure.MeasuredRun;
 import org.evenhand.model.LogSource;
 import org.evenhand.page.view.Address;
+import org.evenhand.words.Words;
 
 /**
  * A file of the results folder that the site hands on byte for byte, beside the page that tells of it.
@@ -21,14 +22,16 @@ import org.evenhand.page.view.Address;
 public record RawFile(String file, String path, String what, Optional<String> sha256) {
 
     /** Those of a run: what was written down, and the log if there is one that can be read. */
-    public static List<RawFile> ofRun(MeasuredRun measured) {
+    public static List<RawFile> ofRun(MeasuredRun measured, Words words) {
         String page = Address.run(measured.run().study(), measured.run().id());
         Set<String> taken = new HashSet<>(Set.of(Address.INDEX));
         List<RawFile> files = new ArrayList<>();
-        files.add(beside(page, measured.run().places().file().file(), "Run record, raw", Optional.empty(), taken));
+        files.add(
+                beside(page, measured.run().places().file().file(), words.say("log.run-raw"), Optional.empty(), taken));
         Optional<LogSource> log = measured.run().log();
         if (log.isPresent() && measured.sha256().isPresent()) {
-            String what = log.get().file().toLowerCase(Locale.ROOT).endsWith(".gz") ? "Log, raw, gzip" : "Log, raw";
+            boolean packed = log.get().file().toLowerCase(Locale.ROOT).endsWith(".gz");
+            String what = words.say(packed ? "log.raw-gzip" : "log.raw");
             files.add(beside(page, log.get().file(), what, measured.sha256(), taken));
         }
         return files;

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 
 /** Figures with too much, too little or always the same. */
@@ -101,7 +102,8 @@ class CrowdedTest {
     void each_is_drawn_and_stays_small() throws IOException {
         for (Map.Entry<String, Figure> each : crowded().entrySet()) {
             for (int width : new int[] {280, 600}) {
-                String svg = Charts.svg(each.getValue(), new Caption("c-" + each.getKey(), "", ""), width)
+                String svg = Charts.svg(
+                                each.getValue(), new Caption("c-" + each.getKey(), "", ""), width, Words.english())
                         .svg();
                 Path drawn = Path.of("target", "charts", "crowded-" + each.getKey() + "-" + width + ".svg");
                 Files.createDirectories(drawn.getParent());
@@ -125,7 +127,8 @@ class CrowdedTest {
                                 "",
                                 ""),
                         new Caption("c", "", ""),
-                        600)
+                        600,
+                        Words.english())
                 .svg();
         long heights = Pattern.compile("<circle cx=\"[0-9.]+\" (cy=\"[0-9.]+\")")
                 .matcher(svg)

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -27,12 +28,13 @@ class GoldenChartTest {
 
     private static void compare(Map.Entry<String, Figure> entry) throws IOException {
         String name = entry.getKey();
-        String svg = Charts.svg(entry.getValue(), caption(name), Charts.COLUMN).svg();
+        String svg = Charts.svg(entry.getValue(), caption(name), Charts.COLUMN, Words.english())
+                .svg();
         Path drawn = Path.of("target", "charts", name + ".svg");
         Files.createDirectories(drawn.getParent());
         Files.writeString(drawn, svg);
-        String narrow =
-                Charts.svg(entry.getValue(), caption(name + "-narrow"), 330).svg();
+        String narrow = Charts.svg(entry.getValue(), caption(name + "-narrow"), 330, Words.english())
+                .svg();
         Files.writeString(drawn.resolveSibling(name + "-narrow.svg"), narrow);
         try (InputStream in = GoldenChartTest.class.getResourceAsStream(name + ".svg")) {
             assertNotNull(in, "no reviewed drawing " + name + ".svg");

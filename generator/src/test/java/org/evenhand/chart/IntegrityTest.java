@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -42,7 +43,7 @@ class IntegrityTest {
     void marks_of_every_chart_lie_where_their_values_ask() {
         for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
             Map<String, List<Mark>> scales = new LinkedHashMap<>();
-            for (Mark mark : Charts.marks(sample.getValue(), Charts.COLUMN)) {
+            for (Mark mark : Charts.marks(sample.getValue(), Charts.COLUMN, Words.english())) {
                 scales.computeIfAbsent(mark.scale(), unused -> new ArrayList<>())
                         .add(mark);
             }
@@ -63,7 +64,8 @@ class IntegrityTest {
         LevelChart figure = new LevelChart(
                 "x", List.of(new LevelChart.Level("a", Samples.dots(runs), Optional.empty(), "", "")), "", "");
         Matcher circle = Pattern.compile("<circle cx=\"([0-9.]+)\" cy=\"([0-9.]+)\"")
-                .matcher(Charts.svg(figure, new Caption("c", "", ""), 600).svg());
+                .matcher(Charts.svg(figure, new Caption("c", "", ""), 600, Words.english())
+                        .svg());
         List<Double> drawn = new ArrayList<>();
         while (circle.find()) {
             drawn.add(Double.parseDouble(circle.group(1)));
@@ -74,7 +76,7 @@ class IntegrityTest {
 
     @Test
     void half_and_twice_lie_equally_far_from_one() {
-        List<Mark> marks = Charts.marks(Samples.ratios(), 600);
+        List<Mark> marks = Charts.marks(Samples.ratios(), 600, Words.english());
         double one = pixel(marks, "reference", 1);
         assertEquals(one - pixel(marks, "estimate", 0.5), pixel(marks, "estimate", 2) - one, 1e-9);
     }
@@ -91,14 +93,14 @@ class IntegrityTest {
     void a_stack_of_twice_the_count_is_twice_as_high() {
         ScaleChart figure = new ScaleChart(
                 "x", List.of("a", "b", "c"), List.of(new ScaleChart.Level("l", List.of(4, 8, 0), "")), "");
-        List<Mark> marks = Charts.marks(figure, 600);
+        List<Mark> marks = Charts.marks(figure, 600, Words.english());
         double foot = marks.get(2).pixel();
         assertEquals(2, (foot - marks.get(1).pixel()) / (foot - marks.get(0).pixel()), 1e-9);
     }
 
     @Test
     void small_multiples_of_one_scale_have_one_scale() {
-        List<Mark> marks = Charts.marks(Samples.multiples(), 600);
+        List<Mark> marks = Charts.marks(Samples.multiples(), 600, Words.english());
         Map<String, Double> perUnit = new LinkedHashMap<>();
         for (Mark mark : marks) {
             if (mark.scale().equals("time")) {

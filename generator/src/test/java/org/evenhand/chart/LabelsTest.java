@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,7 +18,7 @@ class LabelsTest {
     @ValueSource(ints = {280, 330, 439, 440, 600, 900})
     void no_text_touches_another_or_leaves_the_sheet(int width) {
         for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
-            Layout layout = sample.getValue().layout();
+            Layout layout = sample.getValue().layout(Words.english());
             int height = layout.height(width);
             TextBoxes texts = new TextBoxes();
             layout.paint(new Sheet(texts, width, height));

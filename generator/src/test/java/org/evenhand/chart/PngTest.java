@@ -18,6 +18,7 @@ import java.util.Random;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 import javax.imageio.ImageIO;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,10 +30,13 @@ class PngTest {
     @Test
     void the_picture_read_back_is_the_picture_drawn() throws IOException {
         for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
-            BufferedImage drawn = Png.paint(sample.getValue().layout(), 600, 2);
-            BufferedImage read = ImageIO.read(new ByteArrayInputStream(Charts.png(sample.getValue(), 600, 2)));
+            BufferedImage drawn = Png.paint(sample.getValue().layout(Words.english()), 600, 2);
+            BufferedImage read =
+                    ImageIO.read(new ByteArrayInputStream(Charts.png(sample.getValue(), 600, 2, Words.english())));
             assertEquals(2 * (600 + 2 * 12), read.getWidth());
-            assertEquals(new PixelSize(read.getWidth(), read.getHeight()), Charts.pixels(sample.getValue(), 600, 2));
+            assertEquals(
+                    new PixelSize(read.getWidth(), read.getHeight()),
+                    Charts.pixels(sample.getValue(), 600, 2, Words.english()));
             assertEquals(drawn.getHeight(), read.getHeight());
             int[] expected = pixels(drawn);
             int allowed = Arrays.stream(expected).distinct().count() > 256 ? 20 : 0;
@@ -54,7 +58,7 @@ class PngTest {
     @ParameterizedTest
     @ValueSource(strings = {"levels", "plate"})
     void it_has_the_bytes_of_the_reviewed_one(String name) throws IOException {
-        byte[] png = Charts.png(Samples.all().get(name), Charts.COLUMN, 1);
+        byte[] png = Charts.png(Samples.all().get(name), Charts.COLUMN, 1, Words.english());
         Path drawn = Path.of("target", "charts", name + ".png");
         Files.createDirectories(drawn.getParent());
         Files.write(drawn, png);
@@ -67,7 +71,7 @@ class PngTest {
     /** Source: PNG Specification, 11.3.4.3: 96 pixels in an inch of 0.0254 m are 3780 in a metre. */
     @Test
     void it_says_how_large_it_is_meant_to_be() {
-        byte[] png = Charts.png(Samples.proportions(), 600, 1);
+        byte[] png = Charts.png(Samples.proportions(), 600, 1, Words.english());
         // Signature 8, header chunk 25, then length and name of the next chunk.
         assertEquals("pHYs", new String(png, 37, 4, java.nio.charset.StandardCharsets.US_ASCII));
         assertEquals(3780, java.nio.ByteBuffer.wrap(png).getInt(41));

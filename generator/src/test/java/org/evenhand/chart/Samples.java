@@ -209,7 +209,7 @@ final class Samples {
                 points,
                 fit,
                 Optional.of(22.1 / 1200),
-                new TrendChart.Words("one run", "fitted line", "95 % band", "in proportion to the clock"));
+                new TrendChart.Means("one run", "fitted line", "95 % band", "in proportion to the clock"));
     }
 
     static SurvivalChart survival() {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -49,7 +50,8 @@ class SvgDocumentTest {
     @Test
     void every_kind_is_well_formed_and_has_plain_drawing_elements_without_style() {
         for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
-            Chart chart = Charts.svg(sample.getValue(), GoldenChartTest.caption(sample.getKey()), Charts.COLUMN);
+            Chart chart = Charts.svg(
+                    sample.getValue(), GoldenChartTest.caption(sample.getKey()), Charts.COLUMN, Words.english());
             for (Element element : elements(parse(chart.svg()))) {
                 assertTrue(ELEMENTS.contains(element.getTagName()), element.getTagName());
                 assertFalse(element.hasAttribute("style"), sample.getKey());
@@ -63,8 +65,9 @@ class SvgDocumentTest {
 
     @Test
     void the_text_alternative_is_named_by_the_root() {
-        Document document = parse(Charts.svg(Samples.levels(), new Caption("a", "Title", "Words & more"), 600)
-                .svg());
+        Document document =
+                parse(Charts.svg(Samples.levels(), new Caption("a", "Title", "Words & more"), 600, Words.english())
+                        .svg());
         Element root = document.getDocumentElement();
         assertEquals("img", root.getAttribute("role"));
         assertEquals("a-title a-desc", root.getAttribute("aria-labelledby"));
@@ -81,8 +84,8 @@ class SvgDocumentTest {
         for (String page : List.of("one", "two")) {
             for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
                 Caption caption = new Caption(page + "-" + sample.getKey(), "", "");
-                List<Element> elements = elements(
-                        parse(Charts.svg(sample.getValue(), caption, 600).svg()));
+                List<Element> elements = elements(parse(Charts.svg(sample.getValue(), caption, 600, Words.english())
+                        .svg()));
                 Set<String> own = new HashSet<>();
                 for (Element element : elements) {
                     if (element.hasAttribute("id")) {
@@ -106,8 +109,8 @@ class SvgDocumentTest {
     @Test
     void every_colour_has_its_class_and_a_fallback_of_the_same_role() {
         for (Figure figure : Samples.all().values()) {
-            for (Element element : elements(
-                    parse(Charts.svg(figure, new Caption("c", "", ""), 600).svg()))) {
+            for (Element element : elements(parse(Charts.svg(figure, new Caption("c", "", ""), 600, Words.english())
+                    .svg()))) {
                 if (element.getTagName().equals("svg") || !element.hasAttribute("class")) {
                     continue;
                 }
@@ -131,8 +134,8 @@ class SvgDocumentTest {
                 List.of(new LevelChart.Level(hostile, Samples.dots(1, 2), Optional.empty(), hostile, hostile)),
                 hostile,
                 hostile);
-        Document document = parse(
-                Charts.svg(figure, new Caption("h", hostile, hostile), 600).svg());
+        Document document = parse(Charts.svg(figure, new Caption("h", hostile, hostile), 600, Words.english())
+                .svg());
         assertEquals(0, document.getElementsByTagName("script").getLength());
         String expected = "</title><script>alert(1)</script> & ]]>  \u202E  ${x}";
         assertEquals(expected, document.getElementsByTagName("desc").item(0).getTextContent());
@@ -143,7 +146,7 @@ class SvgDocumentTest {
         for (Map.Entry<String, Figure> sample : Samples.all().entrySet()) {
             ByteArrayOutputStream packed = new ByteArrayOutputStream();
             try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
-                gzip.write(Charts.svg(sample.getValue(), new Caption("s", "", ""), 600)
+                gzip.write(Charts.svg(sample.getValue(), new Caption("s", "", ""), 600, Words.english())
                         .svg()
                         .getBytes(StandardCharsets.UTF_8));
             }

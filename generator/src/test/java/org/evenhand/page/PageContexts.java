@@ -20,7 +20,7 @@ public final class PageContexts {
                 generator,
                 new Frames(checked.folder().publication().orElseThrow(), generator),
                 new FolderProse(checked, pictures, words),
-                new Drawings(org.evenhand.cache.Cache.none()),
+                new Drawings(org.evenhand.cache.Cache.none(), words),
                 pictures,
                 words);
     }

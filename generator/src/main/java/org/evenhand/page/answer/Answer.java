@@ -48,7 +48,7 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
                 checked,
                 context,
                 new StudyNames(context.checked().folder(), study, context.words()),
-                FindingViews.of(Address.answer(study.id()), checked.findings()));
+                FindingViews.of(Address.answer(study.id()), checked.findings(), context.words()));
     }
 
     /** In the language of the publication. */
@@ -209,6 +209,9 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
         runs.forEach(r -> origins.add(r.run().origin()));
         return String.join(
                 ", ",
-                origins.stream().map(Origins::mark).filter(m -> !m.isEmpty()).toList());
+                origins.stream()
+                        .map(o -> Origins.mark(o, words()))
+                        .filter(m -> !m.isEmpty())
+                        .toList());
     }
 }

@@ -33,7 +33,7 @@ final class Reproductions {
                                 Address.method(m.id()), m.places().file().file(), words.say("table.method-raw")))));
         answer.evidence()
                 .runs()
-                .forEach(r -> RawFile.ofRun(r.measured()).forEach(raw -> files.add(FileRows.of(root, raw))));
+                .forEach(r -> RawFile.ofRun(r.measured(), words).forEach(raw -> files.add(FileRows.of(root, raw))));
         return new Reproduction(COMMAND, answer.context().generator(), files, List.of());
     }
 

@@ -45,7 +45,7 @@ final class TrendCharts {
                 points,
                 fit,
                 proportional,
-                new TrendChart.Words(
+                new TrendChart.Means(
                         words.say(specimens ? "chart.one-specimen" : "chart.one-run"),
                         fit.isEmpty() ? "" : words.say("chart.fitted-line"),
                         fit.isEmpty() ? "" : words.say("chart.band"),

@@ -44,7 +44,7 @@ final class WithheldPages {
                 new HeadBlock(words.say("report.kind"), study, "", STATUS, List.of()),
                 words.say("report.study", study),
                 words.say("report.unreadable-text") + " " + why(withholding(findings), words),
-                FindingViews.of(path, findings).all(),
+                FindingViews.of(path, findings, context.words()).all(),
                 List.of(),
                 List.of());
     }

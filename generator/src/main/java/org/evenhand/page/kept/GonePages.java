@@ -2,8 +2,7 @@ package org.evenhand.page.kept;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -14,16 +13,12 @@ import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.GonePage;
 import org.evenhand.page.view.Link;
+import org.evenhand.words.Words;
 
 /** A page for each address that was published and whose subject is gone: addresses never break. */
 final class GonePages {
 
-    private static final Map<String, String> KINDS = Map.of(
-            "answers", "answer",
-            "runs", "run",
-            "items", "test item",
-            "methods", "test method",
-            "instruments", "instrument");
+    private static final Set<String> KINDS = Set.of("answers", "runs", "items", "methods", "instruments");
 
     private final PageContext context;
     private final SortedMap<String, List<Seal>> seals = new TreeMap<>();
@@ -49,22 +44,19 @@ final class GonePages {
 
     private GonePage page(String path) {
         List<String> parts = List.of(path.split("/"));
-        String kind = KINDS.getOrDefault(parts.get(0), "page");
+        Words words = context.words();
+        String kind = words.say("kept.kind-" + (KINDS.contains(parts.get(0)) ? parts.get(0) : "page"));
         String name = String.join("/", parts.subList(Math.min(1, parts.size() - 1), parts.size() - 1));
-        List<Seal> versions = kind.equals("answer") ? seals.getOrDefault(name, List.of()) : List.of();
+        List<Seal> versions = parts.get(0).equals("answers") ? seals.getOrDefault(name, List.of()) : List.of();
         String title = versions.stream()
                 .map(Seal::question)
                 .filter(question -> !question.isEmpty())
                 .reduce((older, newer) -> newer)
-                .orElse("The " + kind + " “" + name + "” is gone");
+                .orElseGet(() -> words.say("kept.gone", kind, name));
         List<Link> kept = new ArrayList<>();
-        versions.forEach(seal -> kept.add(Link.to("Version " + seal.version() + ", as it was sealed", seal.page())));
-        kept.add(Link.to("What changed", Address.CHANGES));
-        String text = "This " + kind + " was published at this address. It has been removed from the results since"
-                + Optional.of(versions)
-                        .filter(v -> !v.isEmpty())
-                        .map(v -> "; what was sealed of it stays.")
-                        .orElse(".");
+        versions.forEach(seal -> kept.add(Link.to(words.say("kept.gone-version", seal.version()), seal.page())));
+        kept.add(Link.to(words.say("kept.gone-changes"), Address.CHANGES));
+        String text = words.say(versions.isEmpty() ? "kept.gone-text" : "kept.gone-sealed", kind);
         return new GonePage(context.frames().of(path, title, text), title, text, kept);
     }
 }

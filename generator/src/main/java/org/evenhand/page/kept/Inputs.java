@@ -14,6 +14,7 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
 import org.evenhand.page.FileRows;
 import org.evenhand.page.RawFile;
+import org.evenhand.words.Words;
 
 /**
  * What an answer was made from.
@@ -35,7 +36,7 @@ record Inputs(CheckedFolder checked, Path root) {
                 .forEach(m -> add(folder.methods().get(m).places(), digests));
         for (LevelRun run : study.evidence().runs()) {
             Run of = run.run();
-            RawFile.ofRun(run.measured()).forEach(raw -> add(raw, digests));
+            RawFile.ofRun(run.measured(), Words.english()).forEach(raw -> add(raw, digests));
             add(folder.items().get(of.item()).places(), digests);
             add(folder.methods().get(of.method()).places(), digests);
             of.instruments().values().stream()

@@ -18,6 +18,7 @@ import org.evenhand.page.view.Banner;
 import org.evenhand.page.view.GonePage;
 import org.evenhand.page.view.Link;
 import org.evenhand.read.SealedPage;
+import org.evenhand.words.Words;
 
 /** Puts sealed versions onto the site as they are, but for the banner at their head. */
 public final class SealedPages {
@@ -67,20 +68,21 @@ public final class SealedPages {
         Relinking.targets(sealed, seal.page()).stream()
                 .filter(Relinking.Target::isPage)
                 .forEach(t -> linked.add(t.path()));
-        Banner banner =
-                new Banner(context.frames().of(seal.page(), seal.question(), ""), Standing.of(seal, context.checked()));
+        Banner banner = new Banner(
+                context.frames().of(seal.page(), seal.question(), ""),
+                Standing.of(seal, context.checked(), context.words()));
         String text = new String(context.render("banner", banner), StandardCharsets.UTF_8);
         return SealedPage.withBanner(sealed, text).getBytes(StandardCharsets.UTF_8);
     }
 
     private GonePage damaged(Seal seal) {
-        String title = "Version " + seal.version() + " of “" + seal.study() + "”";
+        Words words = context.words();
+        String title = words.say("kept.damaged", seal.version(), seal.study());
         return new GonePage(
-                context.frames().of(seal.page(), title, "A sealed version that is not whole any more."),
+                context.frames().of(seal.page(), title, words.say("kept.damaged-about")),
                 title,
-                "This version was sealed, and its files are not what was sealed. They are not shown until they are put"
-                        + " back: " + seal.faults().get(0) + ".",
-                List.of(Link.to("The answer as it is now", Address.answer(seal.study()))));
+                words.say("kept.damaged-text", seal.faults().get(0)),
+                List.of(Link.to(words.say("kept.now"), Address.answer(seal.study()))));
     }
 
     private byte[] read(String path) {

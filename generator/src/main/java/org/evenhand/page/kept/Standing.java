@@ -12,66 +12,67 @@ import org.evenhand.page.Sentence;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Notice;
+import org.evenhand.words.Words;
 
 /** What became of an answer since one of its versions was sealed. Source: ISO/IEC 17025:2017, 7.8.8. */
 final class Standing {
 
     private Standing() {}
 
-    static List<Notice> of(Seal seal, CheckedFolder checked) {
+    static List<Notice> of(Seal seal, CheckedFolder checked, Words words) {
         List<Notice> notices = new ArrayList<>();
-        String name = "This is version " + seal.version() + ", kept as it was sealed.";
+        String name = words.say("kept.this-version", seal.version());
         String answer = Address.answer(seal.study());
-        Link digests = Link.to("Digests of this version", seal.list());
+        Link digests = Link.to(words.say("kept.digests"), seal.list());
         Optional<CheckedStudy> present = Optional.ofNullable(checked.studies().get(seal.study()));
         if (present.isEmpty()) {
             boolean isBroken = checked.folder().broken().contains(seal.study());
             notices.add(
                     isBroken
                             ? new Notice(
-                                    "Withheld",
-                                    name + " The files of the present one cannot be read.",
-                                    List.of(Link.to("Why", answer), digests))
+                                    words.say("kept.withheld"),
+                                    words.say("kept.unreadable", name),
+                                    List.of(Link.to(words.say("kept.why"), answer), digests))
                             : new Notice(
-                                    "Removed",
-                                    name + " Its study has been removed since, and nothing replaces it.",
-                                    List.of(Link.to("The answer’s address", answer), digests)));
+                                    words.say("kept.removed"),
+                                    words.say("kept.removed-text", name),
+                                    List.of(Link.to(words.say("kept.address"), answer), digests)));
             return notices;
         }
         Study study = present.get().evidence().study();
-        stands(study, checked).ifPresent(notices::add);
+        stands(study, checked, words).ifPresent(notices::add);
         if (present.get().isWithheld()) {
             notices.add(new Notice(
-                    "Withheld",
-                    name + " The present one is withheld because of what was found since.",
-                    List.of(Link.to("What was found", answer), digests)));
+                    words.say("kept.withheld"),
+                    words.say("kept.withheld-text", name),
+                    List.of(Link.to(words.say("kept.found"), answer), digests)));
         } else if (study.version() > seal.version()) {
             notices.add(new Notice(
-                    "Not the latest",
-                    name + " The answer has been amended since: " + amendments(seal, study),
-                    List.of(Link.to("The latest, version " + study.version(), answer), digests)));
+                    words.say("kept.not-latest"),
+                    words.say("kept.amended", name, amendments(seal, study, words)),
+                    List.of(Link.to(words.say("kept.latest", study.version()), answer), digests)));
         } else {
             notices.add(new Notice(
-                    "Sealed version",
-                    name + " It is the latest.",
-                    List.of(Link.to("The answer’s own address", answer), digests)));
+                    words.say("kept.sealed"),
+                    words.say("kept.is-latest", name),
+                    List.of(Link.to(words.say("kept.own-address"), answer), digests)));
         }
         return notices;
     }
 
-    private static Optional<Notice> stands(Study study, CheckedFolder checked) {
+    private static Optional<Notice> stands(Study study, CheckedFolder checked, Words words) {
         return switch (study.status()) {
             case SUPERSEDED ->
                 Optional.of(new Notice(
-                        "Superseded",
-                        "A later report replaces this one. Read instead:",
+                        words.say("report.superseded"),
+                        words.say("kept.superseded-text"),
                         study.supersededBy().stream()
                                 .map(by -> Link.to(question(by, checked), Address.answer(by)))
                                 .toList()));
             case WITHDRAWN ->
                 Optional.of(new Notice(
-                        "Withdrawn",
-                        "The answer no longer stands."
+                        words.say("report.withdrawn"),
+                        words.say("report.withdrawn-text")
                                 + study.why().map(w -> " " + Sentence.of(w)).orElse(""),
                         List.of()));
             default -> Optional.empty();
@@ -84,17 +85,16 @@ final class Standing {
     }
 
     /** What was amended after a version, the oldest first. */
-    private static String amendments(Seal seal, Study study) {
+    private static String amendments(Seal seal, Study study, Words words) {
         StringBuilder text = new StringBuilder();
         for (Revision revision :
                 study.revisions().subList(seal.version() - 1, study.revisions().size())) {
             text.append(text.isEmpty() ? "" : " ")
-                    .append("On ")
-                    .append(revision.on())
-                    .append(": ")
-                    .append(Sentence.of(revision.what()))
-                    .append(" Why: ")
-                    .append(Sentence.of(revision.why()));
+                    .append(words.say(
+                            "kept.amendment",
+                            words.day(revision.on()),
+                            Sentence.of(revision.what()),
+                            Sentence.of(revision.why())));
         }
         return text.toString();
     }

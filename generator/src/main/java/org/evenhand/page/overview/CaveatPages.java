@@ -30,6 +30,7 @@ import org.evenhand.page.view.ExplanationPart;
 import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Listed;
 import org.evenhand.page.words.Names;
+import org.evenhand.words.Words;
 
 /** The page of everything that was found, by rule. */
 public final class CaveatPages {
@@ -42,7 +43,7 @@ public final class CaveatPages {
     public static void build(PageContext context, Directory directory, PageSink sink) {
         SortedMap<String, List<Listed>> places = new TreeMap<>();
         for (CheckedStudy study : context.checked().studies().values()) {
-            add(study, places);
+            add(study, context.words(), places);
         }
         addOutsideStudies(context, places);
         List<CaveatGroup> groups = new ArrayList<>();
@@ -53,23 +54,28 @@ public final class CaveatPages {
         if (!notes.isEmpty()) {
             groups.add(new CaveatGroup(
                     Address.caveatGroup(AUTHORS),
-                    "Authors’ own",
+                    context.words().say("finding.authors"),
                     "",
                     "",
-                    "What the authors of an answer want known beside its figures.",
+                    context.words().say("finding.authors-about"),
                     List.of(),
                     "",
                     notes));
         }
         CaveatsPage page = new CaveatsPage(
-                context.frames().of(Address.CAVEATS, "Caveats", "Everything that the checks found, by rule."), groups);
+                context.frames()
+                        .of(
+                                Address.CAVEATS,
+                                context.words().say("page.caveats"),
+                                context.words().say("finding.caveats-about")),
+                groups);
         sink.put(Address.CAVEATS, context.render("caveats", page));
     }
 
     /** One line for each study and rule: its page has them all. */
-    private static void add(CheckedStudy study, SortedMap<String, List<Listed>> places) {
+    private static void add(CheckedStudy study, Words words, SortedMap<String, List<Listed>> places) {
         String page = Address.answer(study.evidence().study().id());
-        FindingViews views = FindingViews.of(page, study.findings());
+        FindingViews views = FindingViews.of(page, study.findings(), words);
         Map<String, List<Finding>> byRule = new LinkedHashMap<>();
         FindingViews.worstFirst(study.findings())
                 .forEach(f -> byRule.computeIfAbsent(f.rule(), rule -> new ArrayList<>())
@@ -79,7 +85,7 @@ public final class CaveatPages {
                         views.address(findings.get(0), study.evidence().study().question()),
                         "",
                         Directory.status(study),
-                        FindingViews.told(findings))));
+                        FindingViews.told(findings, words))));
     }
 
     /** What was found of items, methods, instruments, the publication, and of studies that cannot be read. */
@@ -94,9 +100,10 @@ public final class CaveatPages {
                         .computeIfAbsent(f.rule(), rule -> new TreeMap<>())
                         .computeIfAbsent(f.place().file(), file -> new ArrayList<>())
                         .add(f));
-        byRuleAndFile.forEach((rule, byFile) ->
-                byFile.forEach((file, findings) -> places.computeIfAbsent(rule, r -> new ArrayList<>())
-                        .add(new Listed(where(file, findings.get(0), context), "", "", FindingViews.told(findings)))));
+        byRuleAndFile.forEach((rule, byFile) -> byFile.forEach((file, findings) -> places.computeIfAbsent(
+                        rule, r -> new ArrayList<>())
+                .add(new Listed(
+                        where(file, findings.get(0), context), "", "", FindingViews.told(findings, context.words())))));
     }
 
     private static Link where(String file, Finding finding, PageContext context) {
@@ -128,7 +135,7 @@ public final class CaveatPages {
                 Names.label(rule),
                 rule,
                 facts.map(f -> f.severity().word()).orElse(""),
-                facts.map(f -> "Finds " + f.finds() + ".").orElse(""),
+                facts.map(f -> context.words().say("finding.finds", f.finds())).orElse(""),
                 facts.map(f -> sections(f, context)).orElse(List.of()),
                 limits(rule, context),
                 places);
@@ -139,7 +146,7 @@ public final class CaveatPages {
         return context.checked().findings().stream()
                 .filter(f -> f.rule().equals(rule))
                 .flatMap(f -> f.limit().stream())
-                .map(FindingViews::limit)
+                .map(l -> FindingViews.limit(l, context.words()))
                 .distinct()
                 .sorted()
                 .collect(Collectors.joining("; "));

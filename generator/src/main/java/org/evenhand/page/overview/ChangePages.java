@@ -14,8 +14,12 @@ public final class ChangePages {
 
     public static void build(PageContext context, History history, PageSink sink) {
         ChangesPage page = new ChangesPage(
-                context.frames().of(Address.CHANGES, "Changes", "What was published and changed, the newest first."),
-                Link.to("feed", Feed.PATH),
+                context.frames()
+                        .of(
+                                Address.CHANGES,
+                                context.words().say("page.changes"),
+                                context.words().say("overview.changes-short")),
+                Link.to(context.words().say("overview.feed-link"), Feed.PATH),
                 history.events().stream()
                         .map(event -> new Change(
                                 event.on().toString(),

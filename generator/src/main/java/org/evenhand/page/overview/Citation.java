@@ -27,10 +27,10 @@ public final class Citation {
                 .forEach(study -> people.addAll(study.evidence().study().authors()));
         people.add(publication.publisher());
         StringBuilder cff = new StringBuilder("cff-version: 1.2.0\n");
-        cff.append("message: Cite a single answer as its page says, and all of them as below.\n");
+        cff.append("message: ").append(context.words().say("overview.cite")).append('\n');
         cff.append("type: dataset\n");
         field(cff, "title", publication.title());
-        field(cff, "abstract", Crate.description(publication));
+        field(cff, "abstract", Crate.description(publication, context.words()));
         cff.append("authors:\n");
         // Names are written as their bearers give them: which part is the family's is not ours to guess.
         people.forEach(name -> field(cff, "  - name", name));

@@ -20,6 +20,7 @@ import org.evenhand.page.PageContext;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Link;
+import org.evenhand.words.Words;
 
 /**
  * The metadata of the site as one research object: what it is, whose, under which licence, and each data file with its
@@ -65,7 +66,7 @@ public final class Crate {
             parts.add(id(run(run.run())));
         }
         root.put("name", publication.title());
-        root.put("description", description(publication));
+        root.put("description", description(publication, context.words()));
         root.put("datePublished", history.newest().map(Object::toString).orElse("1970-01-01"));
         root.put("url", publication.baseUrl());
         root.put("inLanguage", publication.language());
@@ -80,7 +81,7 @@ public final class Crate {
                 MADE,
                 "CreateAction",
                 "name",
-                "Made from the results folder",
+                context.words().say("overview.made"),
                 "instrument",
                 id(GENERATOR),
                 "result",
@@ -89,9 +90,8 @@ public final class Crate {
     }
 
     /** What the site is, in a sentence or two. */
-    static String description(Publication publication) {
-        return "Comparisons of hardware, each figure with its interval and its runs."
-                + (publication.invented() ? " The data are invented." : "");
+    static String description(Publication publication, Words words) {
+        return words.say(publication.invented() ? "overview.dataset-invented" : "overview.dataset");
     }
 
     private String answer(CheckedStudy checked, History history) {
@@ -118,7 +118,8 @@ public final class Crate {
 
     private String run(Run run) {
         String page = Address.run(run.study(), run.id());
-        Map<String, Object> entity = entity(folder(page), "Dataset", "name", "Run " + run.id() + " of " + run.study());
+        Map<String, Object> entity =
+                entity(folder(page), "Dataset", "name", context.words().say("overview.run-of", run.id(), run.study()));
         run.started().ifPresent(at -> entity.put("dateCreated", at.toInstant().toString()));
         run.doneBy().ifPresent(name -> {
             people.add(name);

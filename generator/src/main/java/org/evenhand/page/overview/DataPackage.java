@@ -53,7 +53,7 @@ public final class DataPackage {
         described.put("name", Address.slug(publication.title()));
         described.put("id", publication.baseUrl());
         described.put("title", publication.title());
-        described.put("description", Crate.description(publication));
+        described.put("description", Crate.description(publication, context.words()));
         described.put("homepage", publication.baseUrl());
         history.newest().ifPresent(on -> described.put("created", on + "T00:00:00Z"));
         Link licence = context.frames().licence();

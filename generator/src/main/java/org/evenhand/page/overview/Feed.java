@@ -16,6 +16,7 @@ import org.evenhand.page.PageContext;
 import org.evenhand.page.PageSink;
 import org.evenhand.page.view.Address;
 import org.evenhand.page.view.Caveat;
+import org.evenhand.words.Words;
 
 /** The feed of changes. Dates are those of the data, never of the build. Source: Atom, RFC 4287. */
 public final class Feed {
@@ -37,9 +38,9 @@ public final class Feed {
                 .append(Xml.text(publication.language()))
                 .append("\">\n");
         feed.append(Xml.element("  ", "id", context.frames().permanent(PATH)));
-        feed.append(Xml.element("  ", "title", publication.title() + ": changes"));
+        feed.append(Xml.element("  ", "title", context.words().say("page.feed-title", publication.title())));
         if (publication.invented()) {
-            feed.append(Xml.element("  ", "subtitle", "Invented data, made up to show how these pages work."));
+            feed.append(Xml.element("  ", "subtitle", context.words().say("overview.feed-invented")));
         }
         feed.append(Xml.element("  ", "updated", history.newest().orElse(NEVER) + MIDNIGHT));
         feed.append(link("  ", "self", context.frames().permanent(PATH)));
@@ -66,7 +67,8 @@ public final class Feed {
     }
 
     private static String summary(History.Event event, Study study, PageContext context) {
-        String why = event.why().isEmpty() ? "" : " Why: " + event.why();
+        Words words = context.words();
+        String why = event.why().isEmpty() ? "" : " " + words.say("page.why", event.why());
         if (event.study().isWithheld()) {
             return event.what() + why;
         }
@@ -75,20 +77,20 @@ public final class Feed {
                 .filter(text -> !text.isBlank());
         return event.what()
                 + why
-                + answer.map(text -> " Answer: " + text + caveats(event.study()))
+                + answer.map(text -> " " + words.say("overview.feed-answer", text) + caveats(event.study(), words))
                         .orElse("");
     }
 
     /** What must travel with the figures of a short answer. */
-    private static String caveats(CheckedStudy study) {
+    private static String caveats(CheckedStudy study, Words words) {
         List<Finding> findings = study.findings().stream()
                 .filter(f -> f.severity() != Severity.NOTE && f.outcome() != Outcome.NOT_CHECKABLE)
                 .toList();
         String page = Address.answer(study.evidence().study().id());
-        String words = FindingViews.of(page, study.findings()).caveats(findings).stream()
+        String told = FindingViews.of(page, study.findings(), words).caveats(findings).stream()
                 .map(Caveat::text)
                 .collect(Collectors.joining(" "));
-        return words.isEmpty() ? "" : " Caveats: " + words;
+        return told.isEmpty() ? "" : " " + words.say("overview.feed-caveats", told);
     }
 
     private static String address(String path, PageContext context) {

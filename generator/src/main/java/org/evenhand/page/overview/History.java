@@ -13,6 +13,7 @@ import org.evenhand.model.Status;
 import org.evenhand.model.Study;
 import org.evenhand.page.Sentence;
 import org.evenhand.page.view.Address;
+import org.evenhand.words.Words;
 
 /**
  * What was published and changed, as the studies tell it.
@@ -43,23 +44,22 @@ public record History(List<Event> events) {
         events = List.copyOf(events);
     }
 
-    public static History of(CheckedFolder checked) {
+    public static History of(CheckedFolder checked, Words words) {
         List<Event> events = new ArrayList<>();
-        checked.studies().values().forEach(study -> add(study, checked, events));
+        checked.studies().values().forEach(study -> add(study, checked, words, events));
         events.sort(NEWEST_FIRST);
         return new History(events);
     }
 
-    private static void add(CheckedStudy checked, CheckedFolder folder, List<Event> events) {
+    private static void add(CheckedStudy checked, CheckedFolder folder, Words words, List<Event> events) {
         Study study = checked.evidence().study();
         String answer = Address.answer(study.id());
         boolean published = study.status() != Status.WANTED && study.status() != Status.DRAFT;
         int happened = 0;
         if (published && study.answered().isPresent()) {
-            String what =
-                    checked.isWithheld() ? "Answered, and withheld because of what was found." : "First published.";
+            String what = words.say(checked.isWithheld() ? "overview.answered-withheld" : "overview.first-published");
             events.add(new Event(study.answered().get(), checked, happened++, answer, "#answer", what, ""));
-            happened = addSeal(1, study.answered(), checked, folder, happened, events);
+            happened = addSeal(1, study.answered(), checked, folder, words, happened, events);
         }
         int number = 0;
         for (Revision revision : oldestFirst(study)) {
@@ -72,9 +72,9 @@ public record History(List<Event> events) {
                     "",
                     Sentence.of(revision.what()),
                     Sentence.of(revision.why())));
-            happened = addSeal(1 + number, Optional.of(revision.on()), checked, folder, happened, events);
+            happened = addSeal(1 + number, Optional.of(revision.on()), checked, folder, words, happened, events);
         }
-        addEnd(checked, folder, happened, events);
+        addEnd(checked, folder, words, happened, events);
     }
 
     /** A version is told with the day it is of: when somebody sealed it does not matter to readers. */
@@ -83,6 +83,7 @@ public record History(List<Event> events) {
             Optional<LocalDate> on,
             CheckedStudy checked,
             CheckedFolder folder,
+            Words words,
             int happened,
             List<Event> events) {
         Optional<Seal> seal = folder.folder().seals(checked.evidence().study().id()).stream()
@@ -91,13 +92,14 @@ public record History(List<Event> events) {
         if (seal.isEmpty() || on.isEmpty()) {
             return happened;
         }
-        String what = "Version " + version + " was sealed: it stays at an address of its own.";
+        String what = words.say("overview.sealed", version);
         events.add(new Event(on.get(), checked, happened, seal.get().page(), "", what, ""));
         return happened + 1;
     }
 
     /** Superseded or withdrawn. Without a day of its own it is told with the last thing that is known to have happened. */
-    private static void addEnd(CheckedStudy checked, CheckedFolder folder, int happened, List<Event> events) {
+    private static void addEnd(
+            CheckedStudy checked, CheckedFolder folder, Words words, int happened, List<Event> events) {
         Study study = checked.evidence().study();
         Optional<LocalDate> last = study.revisions().isEmpty()
                 ? study.answered()
@@ -106,15 +108,15 @@ public record History(List<Event> events) {
         String answer = Address.answer(study.id());
         if (on.isPresent() && study.status() == Status.WITHDRAWN) {
             String why = study.why().map(Sentence::of).orElse("");
-            events.add(new Event(
-                    on.get(), checked, happened, answer, "#withdrawn", "Withdrawn: the answer no longer stands.", why));
+            events.add(
+                    new Event(on.get(), checked, happened, answer, "#withdrawn", words.say("overview.withdrawn"), why));
         }
         if (on.isPresent() && study.status() == Status.SUPERSEDED) {
-            String by = study.supersededBy()
+            String what = study.supersededBy()
                     .map(id -> folder.studies().get(id))
-                    .map(other -> ", by “" + other.evidence().study().question() + "”")
-                    .orElse("");
-            String what = "Superseded" + by + ": a later report replaces this one.";
+                    .map(other -> words.say(
+                            "overview.superseded-by", other.evidence().study().question()))
+                    .orElseGet(() -> words.say("overview.superseded"));
             String why = study.why().map(Sentence::of).orElse("");
             events.add(new Event(on.get(), checked, happened, answer, "#superseded", what, why));
         }

@@ -34,6 +34,7 @@ import org.evenhand.page.view.Question;
 import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.StudyNames;
+import org.evenhand.words.Words;
 
 /** The front page: every question with its answer at a glance. */
 public final class IndexPages {
@@ -45,12 +46,14 @@ public final class IndexPages {
     private final PageContext context;
     private final Directory directory;
     private final ResultsFolder folder;
+    private final Words words;
     private final Function<CheckedStudy, Optional<Figure>> leading;
 
     private IndexPages(PageContext context, Directory directory, Function<CheckedStudy, Optional<Figure>> leading) {
         this.context = context;
         this.directory = directory;
         this.folder = context.checked().folder();
+        this.words = context.words();
         this.leading = leading;
     }
 
@@ -80,8 +83,9 @@ public final class IndexPages {
                         .of(
                                 Address.INDEX,
                                 context.publication().title(),
-                                "Questions and answers by "
-                                        + context.publication().publisher() + "."),
+                                words.say(
+                                        "overview.front-about",
+                                        context.publication().publisher())),
                 context.prose().flow(about, Address.INDEX, Optional.empty()),
                 counts(questions),
                 questions,
@@ -95,7 +99,7 @@ public final class IndexPages {
                 questions.stream().collect(Collectors.groupingBy(Question::status, Collectors.counting()));
         String stand = ORDER.stream()
                 .filter(byStatus::containsKey)
-                .map(status -> byStatus.get(status) + " " + status)
+                .map(status -> words.say("overview.stand-" + status, byStatus.get(status)))
                 .collect(Collectors.joining(", "));
         long runs = directory.runs().size();
         long specimens = directory.runs().stream()
@@ -103,10 +107,13 @@ public final class IndexPages {
                 .distinct()
                 .count();
         return List.of(
-                new Entry("Questions", List.of(Link.plain(Integer.toString(questions.size()))), stand),
-                Entry.of("Runs", Long.toString(runs)),
-                Entry.of("Specimens", Long.toString(specimens)),
-                Entry.of("Caveats", Link.to(Long.toString(caveats()), Address.CAVEATS)));
+                new Entry(
+                        words.say("overview.questions"),
+                        List.of(Link.plain(Integer.toString(questions.size()))),
+                        stand),
+                Entry.of(words.say("overview.runs"), Long.toString(runs)),
+                Entry.of(words.say("overview.specimens"), Long.toString(specimens)),
+                Entry.of(words.say("overview.caveats"), Link.to(Long.toString(caveats()), Address.CAVEATS)));
     }
 
     /** Those of the checks and the authors' own, each once. */
@@ -147,7 +154,8 @@ public final class IndexPages {
             List<Finding> withholding = checked.findings().stream()
                     .filter(f -> f.severity() == Severity.WITHHOLD && f.outcome() == Outcome.FOUND)
                     .toList();
-            return Markup.text("Withheld: " + FindingViews.told(FindingViews.worstFirst(withholding)));
+            return Markup.text(
+                    words.say("overview.withheld", FindingViews.told(FindingViews.worstFirst(withholding), words)));
         }
         if (study.status() == Status.WANTED) {
             return Markup.text(wanted(checked));
@@ -160,7 +168,7 @@ public final class IndexPages {
     /** Which runs would answer a question. */
     private String wanted(CheckedStudy checked) {
         Study study = checked.evidence().study();
-        StudyNames names = new StudyNames(folder, study, context.words());
+        StudyNames names = new StudyNames(folder, study, words);
         List<String> lacking = new ArrayList<>();
         for (String level : study.levels()) {
             long there = checked.evidence().runs().stream()
@@ -168,20 +176,21 @@ public final class IndexPages {
                     .count();
             long planned = study.plannedRuns().orElse(1);
             if (there < planned) {
-                lacking.add(Counting.of(planned - there, "run", context.words()) + " " + names.under(level));
+                lacking.add(words.say(
+                        "overview.lacking-at", Counting.of(planned - there, "run", words), names.under(level)));
             }
         }
         return lacking.isEmpty()
-                ? "All planned runs are there; the answer is not written yet."
-                : "Not answered yet. What is missing: " + String.join(", ", lacking) + ".";
+                ? words.say("overview.all-there")
+                : words.say("overview.lacking", String.join(", ", lacking));
     }
 
-    private static Question broken(String study) {
+    private Question broken(String study) {
         return new Question(
                 study,
                 Link.to(study, Address.answer(study)),
                 "withheld",
-                Markup.text("Withheld: its files cannot be read as they stand."),
+                Markup.text(words.say("overview.unreadable")),
                 Optional.empty(),
                 List.of(),
                 List.of(),
@@ -196,19 +205,21 @@ public final class IndexPages {
                 Link.to(item.name(), Address.item(item.id())),
                 "",
                 "",
-                Sentence.of(item.kind() + ", " + Counting.of(item.specimens().size(), "specimen", context.words())
-                        + ", " + (runs == 0 ? "in no run" : Counting.of(runs, "run", context.words()))));
+                Sentence.of(words.say(
+                        "overview.item-runs",
+                        item.kind(),
+                        Counting.of(item.specimens().size(), "specimen", words),
+                        runs == 0 ? words.say("overview.no-run") : Counting.of(runs, "run", words))));
     }
 
     private Listed listed(Method method) {
-        String length = method.runLength()
-                .map(l -> ", " + Names.quantity(l, context.words()) + " a run")
-                .orElse("");
         return new Listed(
                 Link.to(method.title(), Address.method(method.id())),
                 "",
                 "",
-                "Version " + method.version() + length + ".");
+                method.runLength()
+                        .map(l -> words.say("overview.method-length", method.version(), Names.quantity(l, words)))
+                        .orElseGet(() -> words.say("overview.method", method.version())));
     }
 
     private Listed listed(Instrument instrument) {
@@ -216,6 +227,6 @@ public final class IndexPages {
                 Link.to(Names.instrument(instrument), Address.instrument(instrument.id())),
                 "",
                 "",
-                Sentence.of("reads " + instrument.reads()));
+                Sentence.of(words.say("overview.reads", instrument.reads())));
     }
 }

@@ -76,7 +76,8 @@ public final class SearchIndex {
         if (!study.isWithheld()) {
             AnswerPages.figures(study, context).forEach((id, text) -> entry("figure", text, id));
         }
-        for (Caveat caveat : FindingViews.of(page, study.findings()).caveats(qualifying(study))) {
+        for (Caveat caveat :
+                FindingViews.of(page, study.findings(), context.words()).caveats(qualifying(study))) {
             String id = caveat.more().map(more -> more.href()).orElse("");
             entry(
                     "caveat",

@@ -45,7 +45,7 @@ public final class InstrumentPages {
                         .map(notes -> context.prose().flow(notes, path, Optional.empty()))
                         .orElse(Markup.NONE),
                 properties(instrument, words),
-                FindingViews.of(path, directory.findingsIn(raw.file())).all(),
+                FindingViews.of(path, directory.findingsIn(raw.file()), words).all(),
                 directory.studiesWithRun(run -> run.instruments().containsValue(instrument.id())).stream()
                         .map(directory::listed)
                         .sorted(Directory.newestFirst())
@@ -108,10 +108,10 @@ public final class InstrumentPages {
                 ? ""
                 : words.say(
                         "record.of-reading",
-                        accuracy.ofReading()
+                        words.number(accuracy.ofReading()
                                         .movePointRight(2)
                                         .stripTrailingZeros()
-                                        .toPlainString() + Figures.NO_BREAK_SPACE + "%");
+                                        .toPlainString()) + Figures.NO_BREAK_SPACE + "%");
         String fixed = accuracy.fixed().map(f -> Names.quantity(f, words)).orElse("");
         return share.isEmpty() || fixed.isEmpty() ? share + fixed : share + " + " + fixed;
     }

@@ -37,8 +37,11 @@ final class LogDrawing {
     private final Optional<Item> item;
     private final LogFacts facts;
     private final LogRows rows;
+    private final Words words;
 
-    private LogDrawing(MeasuredRun measured, Method method, Optional<Item> item, LogRows rows, LogFacts facts) {
+    private LogDrawing(
+            MeasuredRun measured, Method method, Optional<Item> item, LogRows rows, LogFacts facts, Words words) {
+        this.words = words;
         this.measured = measured;
         this.method = method;
         this.item = item;
@@ -57,18 +60,20 @@ final class LogDrawing {
         return measured.log()
                 .filter(facts ->
                         facts.lastS() > facts.firstS() && !facts.columns().isEmpty())
-                .map(facts -> new LogDrawing(measured, method, item, rows, facts).figure(data, drawings));
+                .map(facts ->
+                        new LogDrawing(measured, method, item, rows, facts, drawings.words()).figure(data, drawings));
     }
 
     private ChartFigure figure(Optional<Link> data, Drawings drawings) {
-        LogSpans shaded = LogSpans.of(measured.run(), method, measured.series());
+        LogSpans shaded = LogSpans.of(measured.run(), method, measured.series(), words);
         List<LogChart.Panel> panels = panels();
-        String title = "Log of run " + measured.run().id();
-        String caption = title + ": "
-                + String.join(", ", drawn().stream().map(Names::setting).toList())
-                + ".";
+        String title = words.say("log.title", measured.run().id());
+        String caption = words.say(
+                "log.caption",
+                title,
+                String.join(", ", drawn().stream().map(Names::setting).toList()));
         LogChart figure = new LogChart(
-                "time from the start of the log",
+                words.say("log.time"),
                 Math.min(0, facts.firstS()),
                 facts.lastS(),
                 panels,
@@ -81,16 +86,19 @@ final class LogDrawing {
     }
 
     private LogReadout readout(LogChart figure) {
-        LogReadout readout = new LogReadout(figure, Charts.COLUMN, Drawings.NARROW);
+        LogReadout readout = new LogReadout(figure, words, Charts.COLUMN, Drawings.NARROW);
         for (LogChart.Panel panel : figure.panels()) {
             for (LogChart.Line line : panel.lines()) {
                 LogColumn row = rows.of(line.label().isEmpty() ? panel.scale() : line.label());
-                int decimals =
-                        Math.max(0, row.highest().length() - 1 - row.highest().indexOf('.'));
-                readout.with(row.title(), row.unit(), row.highest().contains(".") ? decimals : 0, line.trace());
+                readout.with(row.title(), row.unit(), decimals(row.highest()), line.trace());
             }
         }
         return readout;
+    }
+
+    private static int decimals(String written) {
+        int marker = Math.max(written.indexOf('.'), written.indexOf(','));
+        return marker < 0 ? 0 : written.length() - 1 - marker;
     }
 
     /** The columns that the log has, in the method's order. */
@@ -119,18 +127,18 @@ final class LogDrawing {
         List<String> notes = new ArrayList<>();
         List<String> drawn = drawn();
         if (drawn.stream().anyMatch(column -> !limits(column).isEmpty())) {
-            notes.add("A dashed line is what the maker of the item states as its limit.");
+            notes.add(words.say("log.limit-line"));
         }
         if (shaded.tooFast()) {
-            notes.add(Sentence.of(shaded.meaning() + " comes and goes too fast to be shaded"));
+            notes.add(Sentence.of(words.say("log.too-fast", shaded.meaning())));
         }
         List<String> still = columns().stream()
                 .filter(column -> !drawn.contains(column))
-                .map(column ->
-                        Names.setting(column) + ", which was " + rows.of(column).first() + " throughout")
+                .map(column -> words.say(
+                        "log.still", Names.setting(column), rows.of(column).first()))
                 .toList();
         if (!still.isEmpty()) {
-            notes.add("Not drawn: " + String.join("; ", still) + ".");
+            notes.add(words.say("log.not-drawn", String.join("; ", still)));
         }
         return String.join(" ", notes);
     }
@@ -190,7 +198,7 @@ final class LogDrawing {
         Quantity limit = stated.get(column);
         return limit == null || !limit.unit().convertsTo(unit)
                 ? List.of()
-                : List.of(new LogChart.Limit(limit.in(unit), "limit " + Names.quantity(limit, Words.english())));
+                : List.of(new LogChart.Limit(limit.in(unit), words.say("log.limit", Names.quantity(limit, words))));
     }
 
     /** What the drawing shows, in words: the text alternative. */
@@ -198,16 +206,19 @@ final class LogDrawing {
         String lines = columns().stream()
                 .map(column -> {
                     LogColumn row = rows.of(column);
-                    return Names.setting(column) + " begins at " + LogRows.withUnit(row.first(), row) + ", ends at "
-                            + LogRows.withUnit(row.last(), row) + " and lies between "
-                            + LogRows.withUnit(row.lowest(), row) + " and " + LogRows.withUnit(row.highest(), row);
+                    return words.say(
+                            "log.course",
+                            Names.setting(column),
+                            LogRows.withUnit(row.first(), row),
+                            LogRows.withUnit(row.last(), row),
+                            LogRows.withUnit(row.lowest(), row),
+                            LogRows.withUnit(row.highest(), row));
                 })
                 .collect(Collectors.joining("; "));
         String shade = shaded.spans().isEmpty()
                 ? ""
-                : " Shaded: " + shaded.meaning() + ", in " + shaded.spans().size()
-                        + (shaded.spans().size() == 1 ? " stretch." : " stretches.");
-        String first = Sentence.of("over " + Times.duration(facts.durationS()) + ", " + lines);
+                : " " + words.say("log.shaded", shaded.meaning(), shaded.spans().size());
+        String first = Sentence.of(words.say("log.over", Times.duration(facts.durationS(), words), lines));
         return first + shade;
     }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.evenhand.chart.LogChart;
 import org.evenhand.chart.Trace;
+import org.evenhand.words.Words;
 
 /**
  * The values of a drawn log, for the script that reads them out at a time.
@@ -21,11 +22,11 @@ final class LogReadout {
     private final ArrayNode columns;
 
     /** @param widths in which the chart is drawn, the widest first */
-    LogReadout(LogChart chart, int... widths) {
+    LogReadout(LogChart chart, Words words, int... widths) {
         log.put("from", chart.fromS()).put("to", chart.toS());
         ArrayNode places = log.putArray("places");
         for (int width : widths) {
-            LogChart.Place at = chart.place(width);
+            LogChart.Place at = chart.place(width, words);
             places.addArray()
                     .add(width)
                     .add(round(at.leftPx()))

@@ -14,6 +14,7 @@ import org.evenhand.page.words.Names;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Words;
 
 /** The columns of one run's log at a glance: what its chart shows, as a table. */
 final class LogRows {
@@ -23,8 +24,10 @@ final class LogRows {
     private final MeasuredRun measured;
     private final Method method;
     private final Map<String, Instrument> instruments;
+    private final Words words;
 
-    LogRows(MeasuredRun measured, Method method, Map<String, Instrument> instruments) {
+    LogRows(MeasuredRun measured, Method method, Map<String, Instrument> instruments, Words words) {
+        this.words = words;
         this.measured = measured;
         this.method = method;
         this.instruments = instruments;
@@ -51,11 +54,11 @@ final class LogRows {
                 unit.isOne() ? "" : unit.symbol(),
                 instrument(column),
                 Long.toString(facts.samples()),
-                Figures.at(facts.first(), decimals),
-                Figures.at(facts.lowest(), decimals),
-                Figures.at(facts.mean(), decimals),
-                Figures.at(facts.highest(), decimals),
-                Figures.at(facts.last(), decimals));
+                words.number(Figures.at(facts.first(), decimals)),
+                words.number(Figures.at(facts.lowest(), decimals)),
+                words.number(Figures.at(facts.mean(), decimals)),
+                words.number(Figures.at(facts.highest(), decimals)),
+                words.number(Figures.at(facts.last(), decimals)));
     }
 
     static String withUnit(String written, LogColumn row) {

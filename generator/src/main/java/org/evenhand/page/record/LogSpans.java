@@ -18,6 +18,7 @@ import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Words;
 
 /**
  * The stretches of a log in which a condition of the method holds: "throttled".
@@ -41,7 +42,7 @@ record LogSpans(List<LogChart.Span> spans, String meaning, boolean tooFast) {
      * Of the first measurand that asks for the share of time during which a condition holds, else of the first that
      * waits for one. Where samples were thinned, ends are as uncertain as the thinning is coarse.
      */
-    static LogSpans of(Run run, Method method, Map<String, ThinSeries> series) {
+    static LogSpans of(Run run, Method method, Map<String, ThinSeries> series, Words words) {
         Optional<Condition> condition = method.measurands().values().stream()
                 .map(Measurand::reduction)
                 .filter(Reduction.Share.class::isInstance)
@@ -52,10 +53,11 @@ record LogSpans(List<LogChart.Span> spans, String meaning, boolean tooFast) {
                         .filter(Reduction.TimeUntil.class::isInstance)
                         .map(r -> ((Reduction.TimeUntil) r).condition())
                         .findFirst());
-        return condition.map(c -> of(run, method, series, c)).orElse(NONE);
+        return condition.map(c -> of(run, method, series, c, words)).orElse(NONE);
     }
 
-    private static LogSpans of(Run run, Method method, Map<String, ThinSeries> series, Condition condition) {
+    private static LogSpans of(
+            Run run, Method method, Map<String, ThinSeries> series, Condition condition, Words words) {
         ThinSeries column = series.get(condition.column());
         Unit unit = method.records().get(condition.column());
         if (column == null || unit == null || column.size() < 2) {
@@ -72,9 +74,10 @@ record LogSpans(List<LogChart.Span> spans, String meaning, boolean tooFast) {
         List<LogChart.Span> spans = joined(tooFast ? List.of() : exact, wholeS / FINEST);
         spans.removeIf(span -> span.toS() - span.fromS() < dwellS);
         double at = threshold.getAsDouble();
-        String meaning = Names.setting(condition.column())
-                + (condition.below() ? " below " : " above ")
-                + Figures.withUnit(Figures.at(at, Figures.decimalsAlone(at)), unit);
+        String meaning = words.say(
+                condition.below() ? "log.below" : "log.above",
+                Names.setting(condition.column()),
+                Figures.withUnit(words.number(Figures.at(at, Figures.decimalsAlone(at))), unit));
         return new LogSpans(List.copyOf(spans), meaning, tooFast);
     }
 

@@ -60,9 +60,9 @@ public final class RunPages {
 
     private void build(PageSink sink) {
         String path = Address.run(run.study(), run.id());
-        List<RawFile> raw = RawFile.ofRun(measured);
+        List<RawFile> raw = RawFile.ofRun(measured, words);
         CheckedStudy study = context.checked().studies().get(run.study());
-        LogRows rows = new LogRows(measured, method, context.checked().folder().instruments());
+        LogRows rows = new LogRows(measured, method, context.checked().folder().instruments(), words);
         Optional<Link> data = raw.size() > 1
                 ? Optional.of(
                         Link.to(words.say("record.log-raw"), Href.of(raw.get(1).path())))
@@ -93,7 +93,7 @@ public final class RunPages {
                         .toList(),
                 method.measurands().keySet().stream().map(this::value).toList(),
                 RunSources.of(measured, method, context.checked().folder().instruments(), words),
-                FindingViews.of(path, directory.findings(measured)).all(),
+                FindingViews.of(path, directory.findings(measured), words).all(),
                 raw.stream().map(file -> FileRows.of(context.root(), file)).toList(),
                 answers(),
                 context.pictures().of(path, run.pictures()));
@@ -123,7 +123,7 @@ public final class RunPages {
                 words.say("record.method-used"),
                 List.of(MethodPages.link(method)),
                 words.say("record.version", run.methodVersion().orElse(method.version()))));
-        run.started().ifPresent(time -> head.add(Entry.of(words.say("page.started"), Times.minute(time))));
+        run.started().ifPresent(time -> head.add(Entry.of(words.say("page.started"), Times.minute(time, words))));
         run.doneBy().ifPresent(name -> head.add(Entry.of(words.say("record.done-by"), name)));
         run.length().ifPresent(length -> head.add(Entry.of(words.say("record.length"), Names.quantity(length, words))));
         measured.log()
@@ -131,7 +131,7 @@ public final class RunPages {
                         words.say("record.log"),
                         List.of(Link.plain(words.say("record.sample-count", log.samples()))),
                         log.typicalStepS() > 0
-                                ? words.say("record.one-every", Times.duration(log.typicalStepS()))
+                                ? words.say("record.one-every", Times.duration(log.typicalStepS(), words))
                                 : "")));
         return head;
     }

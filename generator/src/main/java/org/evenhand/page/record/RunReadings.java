@@ -26,7 +26,7 @@ final class RunReadings {
                             return new Reading(
                                     Names.label(name),
                                     written(reading.getValue(), words),
-                                    Origins.mark(run.origin()),
+                                    Origins.mark(run.origin(), words),
                                     by == null ? Link.plain("") : InstrumentPages.link(by));
                         })
                         .toList();

@@ -40,7 +40,7 @@ final class RunSources {
             Words words) {
         List<Part> parts = new ArrayList<>();
         if (known.withinRun() > 0) {
-            parts.add(new Part("Scatter of the samples within the run", known.withinRun()));
+            parts.add(new Part(words.say("log.scatter"), known.withinRun()));
         }
         known.contributions()
                 .byCause()
@@ -55,8 +55,8 @@ final class RunSources {
                     measurand.title(),
                     unit.isOne() ? "" : unit.symbol(),
                     part.source(),
-                    smallest(part.u(), decimals),
-                    percent(part.u() / combined)));
+                    words.number(smallest(part.u(), decimals)),
+                    words.number(percent(part.u() / combined))));
         }
     }
 

@@ -23,7 +23,7 @@ public final class RunValues {
     public static org.evenhand.page.view.RunValue view(
             RunValue value, String run, String measurand, Origin origin, Words words) {
         boolean bound = value instanceof RunValue.AtLeast || value instanceof RunValue.AtMost;
-        String mark = bound ? "censored" : Origins.mark(origin);
+        String mark = bound ? words.say("figure.censored") : Origins.mark(origin, words);
         boolean none = value instanceof RunValue.Missing;
         return new org.evenhand.page.view.RunValue(
                 Address.value(run, measurand), number(value, words), uncertainty(value, words), none ? "" : mark);

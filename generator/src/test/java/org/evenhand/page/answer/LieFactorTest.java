@@ -12,6 +12,7 @@ import org.evenhand.chart.Charts;
 import org.evenhand.chart.Dot;
 import org.evenhand.chart.LevelChart;
 import org.evenhand.chart.Mark;
+import org.evenhand.words.Words;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -52,7 +53,7 @@ class LieFactorTest {
         Answer answer = SampleAnswers.of(study);
         for (DrawnChart chart : ChartFigures.of(answer)) {
             Map<String, List<Mark>> scales = new LinkedHashMap<>();
-            Charts.marks(chart.figure(), Charts.COLUMN)
+            Charts.marks(chart.figure(), Charts.COLUMN, Words.english())
                     .forEach(mark -> scales.computeIfAbsent(mark.scale(), unused -> new ArrayList<>())
                             .add(mark));
             assertTrue(!scales.isEmpty(), chart.name() + " reports no marks");

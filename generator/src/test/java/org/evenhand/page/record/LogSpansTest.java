@@ -37,7 +37,7 @@ class LogSpansTest {
     }
 
     private static LogSpans spans(ThinSeries clock) {
-        return LogSpans.of(RUN, METHOD, Map.of("clock", clock));
+        return LogSpans.of(RUN, METHOD, Map.of("clock", clock), org.evenhand.words.Words.english());
     }
 
     @Test
