@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.evenhand.compare.ComparisonResult;
+import org.evenhand.compare.Counts;
 import org.evenhand.compare.Verdict;
 import org.evenhand.model.Better;
 import org.evenhand.model.Comparison;
@@ -15,10 +16,10 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Study;
 import org.evenhand.prose.Evidence.Kind;
 import org.evenhand.quantity.Figures;
-import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.KaplanMeier;
+import org.evenhand.words.Words;
 
 /** Turns what comparisons came to into what sentences say. */
 final class ComparisonFigures {
@@ -27,10 +28,14 @@ final class ComparisonFigures {
 
     private final ResultsFolder folder;
     private final Function<ComparisonResult, Optional<Verdict>> verdict;
+    private final FigureText text;
+    private final Words words;
 
     ComparisonFigures(ResultsFolder folder, Function<ComparisonResult, Optional<Verdict>> verdict) {
         this.folder = folder;
         this.verdict = verdict;
+        this.text = FigureText.in(StudyResolver.language(folder));
+        this.words = text.words();
     }
 
     Function<ComparisonResult, Optional<Verdict>> verdict() {
@@ -41,9 +46,12 @@ final class ComparisonFigures {
         if (result instanceof ComparisonResult.Contrasted r) {
             boolean ratio = r.plan().kind() == Comparison.Kind.RATIO;
             String n = r.numbers().pairs()
-                    ? "n = " + r.numbers().level() + " pairs"
-                    : "n = " + r.numbers().level() + " and " + r.numbers().against() + " "
-                            + r.numbers().counts().word();
+                    ? "n = " + words.say("figure.count-pair", r.numbers().level())
+                    : words.say(
+                            "sentence.n-and",
+                            r.numbers().level(),
+                            r.numbers().against(),
+                            plural(r.numbers().counts()));
             Figure figure = Figure.of(r.estimate(), r.interval(), r.unit());
             return evidence(
                     study,
@@ -67,14 +75,14 @@ final class ComparisonFigures {
                     r.exponent().map(e -> figure(e, Unit.ONE)),
                     isShown(result),
                     "n = " + r.points().size(),
-                    r.line().isPresent() ? "" : "no line",
+                    r.line().isPresent() ? "" : words.say("sentence.no-line"),
                     Evidence.Count.NONE);
         }
         if (result instanceof ComparisonResult.Survival r) {
             List<String> medians =
                     r.levels().stream().map(c -> median(study, c, r.unit())).toList();
             String n = StudyResolver.joined(r.levels().stream()
-                    .map(c -> StudyResolver.counted(c.curve().size(), c.counts().word()) + " at " + c.level())
+                    .map(c -> words.say("sentence.n-at", counted(c.curve().size(), c.counts()), c.level()))
                     .toList());
             return evidence(
                     study,
@@ -84,7 +92,7 @@ final class ComparisonFigures {
                     Optional.empty(),
                     isShown(result),
                     n,
-                    String.join(" and ", medians),
+                    words.list(medians),
                     Evidence.Count.NONE);
         }
         if (result instanceof ComparisonResult.Share r) {
@@ -96,13 +104,14 @@ final class ComparisonFigures {
                     figure,
                     Optional.empty(),
                     false,
-                    StudyResolver.counted(r.n(), r.counts().word()),
-                    r.n() == 0 ? "nothing was counted" : "",
+                    counted(r.n(), r.counts()),
+                    r.n() == 0 ? words.say("sentence.nothing-counted") : "",
                     new Evidence.Count(r.successes(), r.n()));
         }
         if (result instanceof ComparisonResult.FailureRate r) {
             Figure figure = Figure.of(r.events() == 0 ? OptionalDouble.empty() : r.estimate(), r.interval(), r.unit());
-            String n = r.events() + " in " + Figures.value(r.timeS() / 3600, 0) + Figures.NO_BREAK_SPACE + "h";
+            String hours = words.number(Figures.value(r.timeS() / 3600, 0)) + Figures.NO_BREAK_SPACE + "h";
+            String n = words.say("sentence.in-time", r.events(), hours);
             return evidence(
                     study,
                     result,
@@ -111,7 +120,7 @@ final class ComparisonFigures {
                     Optional.empty(),
                     false,
                     n,
-                    r.interval().isPresent() ? "" : "no time was observed",
+                    r.interval().isPresent() ? "" : words.say("sentence.no-time"),
                     new Evidence.Count(r.events(), r.events()));
         }
         ComparisonResult.GeometricMean r = (ComparisonResult.GeometricMean) result;
@@ -123,9 +132,18 @@ final class ComparisonFigures {
                 figure,
                 Optional.empty(),
                 isShown(result),
-                "geometric mean of " + r.plan().of().size() + " ratios",
+                words.say("sentence.mean-of-ratios", r.plan().of().size()),
                 "",
                 Evidence.Count.NONE);
+    }
+
+    private String counted(int n, Counts counts) {
+        return "n = " + words.say(counts == Counts.SPECIMENS ? "figure.count-specimen" : "figure.count-run", n);
+    }
+
+    /** What stands behind two numbers, whatever the second is. */
+    private String plural(Counts counts) {
+        return words.say(counts == Counts.SPECIMENS ? "figure.word-specimen" : "figure.word-run", 2);
     }
 
     private boolean isShown(ComparisonResult result) {
@@ -140,7 +158,7 @@ final class ComparisonFigures {
             Optional<Figure> second,
             boolean differs,
             String n,
-            String words,
+            String said,
             Evidence.Count count) {
         Comparison plan = result.plan();
         Optional<Measurand> measurand = plan.measurand().map(this::measurand);
@@ -148,7 +166,7 @@ final class ComparisonFigures {
                 new Target.OfComparison(study.id(), plan.id()),
                 kind,
                 kind,
-                measurand.map(Measurand::title).orElse("Geometric mean of ratios"),
+                measurand.map(Measurand::title).orElseGet(() -> words.say("sentence.mean-title")),
                 plan.measurand().map(StudyResolver::noun).orElse(""),
                 measurand.map(Measurand::better).orElse(Better.NEITHER),
                 measurand.map(Measurand::unit).orElse(Unit.ONE),
@@ -156,11 +174,11 @@ final class ComparisonFigures {
                 second,
                 verdict.apply(result),
                 differs,
-                plan.sameWithin().map(ComparisonFigures::written),
+                plan.sameWithin().map(text::written),
                 plan.level().map(l -> side(study, l, plan.against())),
                 plan.against().map(a -> side(study, a, plan.level())),
                 n,
-                words,
+                said,
                 count);
     }
 
@@ -173,14 +191,6 @@ final class ComparisonFigures {
                 ? Optional.ofNullable(folder.items().get(level)).map(Item::name)
                 : Optional.empty();
         return Side.of(level, other, name);
-    }
-
-    static String written(Quantity quantity) {
-        String number = quantity.value().stripTrailingZeros().toPlainString().replace('-', '\u2212');
-        String spread = quantity.expandedUncertainty()
-                .map(u -> Figures.NO_BREAK_SPACE + "±" + Figures.NO_BREAK_SPACE + u.toPlainString())
-                .orElse("");
-        return Figures.withUnit(number + spread, quantity.unit());
     }
 
     private static Figure figure(Estimate estimate, Unit unit) {
@@ -215,8 +225,7 @@ final class ComparisonFigures {
         String title = side(study, curve.level(), Optional.empty()).title();
         OptionalDouble median = curve.curve().median();
         return median.isPresent()
-                ? "a median of " + FigureText.value(Figure.of(median.getAsDouble(), unit), false) + " for " + title
-                : "none reached within " + FigureText.value(Figure.of(last(curve.curve()), unit), false) + " for "
-                        + title;
+                ? words.say("sentence.median", text.value(Figure.of(median.getAsDouble(), unit), false), title)
+                : words.say("sentence.none-reached", text.value(Figure.of(last(curve.curve()), unit), false), title);
     }
 }

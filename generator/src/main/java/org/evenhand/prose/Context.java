@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 final class Context {
 
     private final Language language;
+    private final FigureText figures;
     private final Names names;
     private final Names levels;
     private final Phrases anyLevel;
@@ -25,6 +26,7 @@ final class Context {
 
     Context(EvidenceResolver resolver) {
         this.language = Language.of(resolver.language());
+        this.figures = FigureText.in(resolver.language());
         this.names = resolver.names();
         this.levels = Names.of(resolver.levels());
         List<String> plain =
@@ -32,6 +34,11 @@ final class Context {
         this.anyLevel = new Phrases(
                 plain,
                 plain.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{Nd}])" + Words.alternatives(plain) + "(?![\\p{L}\\p{Nd}])");
+    }
+
+    /** Writes figures in the language of the study. */
+    FigureText figures() {
+        return figures;
     }
 
     Language language() {

@@ -6,29 +6,46 @@ import org.evenhand.model.Better;
 import org.evenhand.prose.Evidence.Kind;
 import org.evenhand.prose.EvidenceLink.Form;
 import org.evenhand.quantity.Figures;
+import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
+import org.evenhand.words.Words;
 
 /** Writes figures so that they read well within a sentence. */
 final class FigureText {
 
     private static final String SPACE = Figures.NO_BREAK_SPACE;
     private static final Unit PER_HOUR = Unit.of("1/h");
+    private static final String PER = " per ";
     static final Unit PERCENT = Unit.of("%");
     private static final Unit POINTS = PERCENT.ofDifference();
 
     /** No figure has more significant digits than this. */
     private static final int MOST_DIGITS = 6;
 
-    private FigureText() {}
+    private final Words words;
+
+    private FigureText(Words words) {
+        this.words = words;
+    }
+
+    /** In a language, as an IETF tag. */
+    static FigureText in(String language) {
+        return new FigureText(Words.in(language));
+    }
+
+    /** The words of the language. */
+    Words words() {
+        return words;
+    }
 
     /** The text of a link that the author left empty. */
-    static String of(Evidence evidence, Form form) {
+    String of(Evidence evidence, Form form) {
         if (evidence.isRefused()) {
-            return "not comparable";
+            return words.say("sentence.not-comparable");
         }
         if (form == Form.WORDS) {
-            return words(evidence);
+            return cautious(evidence);
         }
         if (!evidence.words().isEmpty()) {
             return evidence.words();
@@ -49,13 +66,13 @@ final class FigureText {
     }
 
     /** For the note of a link: interval, what n counts, verdict. */
-    static String note(Evidence evidence) {
+    String note(Evidence evidence) {
         StringBuilder note = new StringBuilder(evidence.title());
         if (evidence.figure().hasInterval() && !evidence.isRefused()) {
-            note.append("; 95")
-                    .append(SPACE)
-                    .append("% interval ")
-                    .append(ends(evidence.figure(), decimals(evidence.figure()), isShareDifference(evidence)));
+            note.append("; ")
+                    .append(words.say(
+                            "sentence.note-interval",
+                            ends(evidence.figure(), decimals(evidence.figure()), isShareDifference(evidence))));
         }
         if (!evidence.n().isEmpty()) {
             note.append("; ").append(evidence.n());
@@ -64,27 +81,28 @@ final class FigureText {
         return note.toString();
     }
 
-    private static String spoken(Verdict verdict, Evidence evidence) {
+    private String spoken(Verdict verdict, Evidence evidence) {
         return switch (verdict) {
-            case DIFFERS -> "differs";
+            case DIFFERS -> words.say("sentence.differs");
             case SAME_WITHIN_MARGIN ->
-                (evidence.differs() ? "differs, but by less than the margin of " : "the same within ")
-                        + evidence.margin().orElse("the margin");
-            case NOT_SHOWN -> "a difference is not shown";
-            case NOT_COMPARABLE -> "not comparable";
+                words.say(
+                        evidence.differs() ? "sentence.within-margin" : "sentence.same",
+                        evidence.margin().orElseGet(() -> words.say("sentence.the-margin")));
+            case NOT_SHOWN -> words.say("sentence.not-shown");
+            case NOT_COMPARABLE -> words.say("sentence.not-comparable");
         };
     }
 
     /** The figure and what is known of it, for messages. */
-    static String computed(Evidence evidence) {
+    String computed(Evidence evidence) {
         if (evidence.isRefused()) {
-            return "not comparable";
+            return words.say("sentence.not-comparable");
         }
         if (!evidence.words().isEmpty()) {
             return evidence.words();
         }
         if (evidence.kind() == Kind.RATIO) {
-            return ratio(evidence, Form.INTERVAL) + ", that is " + ratio(evidence, Form.PERCENT);
+            return words.say("sentence.that-is", ratio(evidence, Form.INTERVAL), ratio(evidence, Form.PERCENT));
         }
         return of(evidence, Form.INTERVAL);
     }
@@ -103,32 +121,36 @@ final class FigureText {
                 : alone > 0 ? Figures.decimals(alone) : 0;
     }
 
-    static String value(Figure figure, boolean difference) {
+    String value(Figure figure, boolean difference) {
         int decimals = decimals(figure);
         if (figure.value().isPresent()) {
             return number(figure.value().getAsDouble(), decimals, figure.unit(), difference);
         }
         if (figure.low().isPresent()) {
-            return "more than " + number(figure.low().getAsDouble(), decimals, figure.unit(), difference);
+            return words.say(
+                    "sentence.more-than", number(figure.low().getAsDouble(), decimals, figure.unit(), difference));
         }
         return figure.high().isPresent()
-                ? "less than " + number(figure.high().getAsDouble(), decimals, figure.unit(), difference)
-                : "not known";
+                ? words.say(
+                        "sentence.less-than", number(figure.high().getAsDouble(), decimals, figure.unit(), difference))
+                : words.say("sentence.not-known");
     }
 
-    private static String withInterval(Figure figure, boolean difference) {
+    private String withInterval(Figure figure, boolean difference) {
         return figure.hasInterval()
                 ? value(figure, difference) + interval(figure, decimals(figure), difference)
                 : value(figure, difference);
     }
 
-    private static String interval(Figure figure, int decimals, boolean difference) {
-        return " (95" + SPACE + "% interval " + ends(figure, decimals, difference) + ")";
+    private String interval(Figure figure, int decimals, boolean difference) {
+        return " (" + words.say("sentence.note-interval", ends(figure, decimals, difference)) + ")";
     }
 
-    private static String ends(Figure figure, int decimals, boolean difference) {
-        return number(figure.low().orElseThrow(), decimals, figure.unit(), difference) + " to "
-                + number(figure.high().orElseThrow(), decimals, figure.unit(), difference);
+    private String ends(Figure figure, int decimals, boolean difference) {
+        return words.say(
+                "figure.range",
+                number(figure.low().orElseThrow(), decimals, figure.unit(), difference),
+                number(figure.high().orElseThrow(), decimals, figure.unit(), difference));
     }
 
     private static boolean isShareDifference(Evidence evidence) {
@@ -136,12 +158,28 @@ final class FigureText {
     }
 
     /** A difference of percentages is in percentage points: percent of what could not be told. */
-    static String number(double value, int decimals, Unit unit, boolean difference) {
-        String number = Figures.at(value, decimals);
+    String number(double value, int decimals, Unit unit, boolean difference) {
+        String number = words.number(Figures.at(value, decimals));
         if (difference && isPercent(unit)) {
-            return number + SPACE + "percentage points";
+            return number + SPACE + words.say("figure.percentage-points");
         }
-        return unit.equals(PER_HOUR) ? number + SPACE + "per" + SPACE + "hour" : Figures.withUnit(number, unit);
+        return unit.equals(PER_HOUR)
+                ? number + SPACE + words.say("figure.per-h")
+                : unit.isOne() ? number : number + SPACE + inText(unit);
+    }
+
+    private String inText(Unit unit) {
+        String[] parts = unit.symbol().split(PER, 2);
+        return parts.length < 2 ? unit.symbol() : words.say("figure.unit-per", parts[0], parts[1]);
+    }
+
+    /** A quantity as it was stated. */
+    String written(Quantity quantity) {
+        String number = quantity.value().stripTrailingZeros().toPlainString().replace('-', '\u2212');
+        String spread = quantity.expandedUncertainty()
+                .map(u -> SPACE + "±" + SPACE + u.toPlainString())
+                .orElse("");
+        return Figures.withUnit(words.number(number + spread), quantity.unit());
     }
 
     /** Whether values are in percent, or differences of such values. */
@@ -149,7 +187,7 @@ final class FigureText {
         return unit.equals(PERCENT) || unit.equals(POINTS);
     }
 
-    private static String ratio(Evidence evidence, Form form) {
+    private String ratio(Evidence evidence, Form form) {
         Figure figure = form.isInverse() ? evidence.figure().inverse() : evidence.figure();
         if (figure.value().isEmpty()) {
             return value(figure, false);
@@ -161,24 +199,24 @@ final class FigureText {
     }
 
     /** A ratio as a change: "21 % less". */
-    static String percent(Figure ratio, Better better) {
+    String percent(Figure ratio, Better better) {
         Figure change = ratio.scaled(100, -100, PERCENT);
         double value = change.value().orElseThrow();
-        String number = Figures.at(Math.abs(value), Math.min(decimals(change), 6));
-        return number + SPACE + "% " + (value < 0 ? "less" : "more");
+        String number = words.number(Figures.at(Math.abs(value), Math.min(decimals(change), 6)));
+        return words.say(value < 0 ? "sentence.percent-less" : "sentence.percent-more", number);
     }
 
-    private static String trend(Evidence evidence) {
-        String slope = "a slope of " + value(evidence.figure(), false);
+    private String trend(Evidence evidence) {
+        String slope = value(evidence.figure(), false);
         return evidence.second()
-                .map(e -> slope + " and an exponent of " + withInterval(e, false))
-                .orElse(slope);
+                .map(e -> words.say("sentence.slope-exponent", slope, withInterval(e, false)))
+                .orElseGet(() -> words.say("sentence.slope", slope));
     }
 
-    private static String share(Evidence evidence) {
+    private String share(Evidence evidence) {
         Evidence.Count count = evidence.count();
         Figure percent = evidence.figure().scaled(100, 0, PERCENT);
-        String of = count.successes() + " of " + count.total();
+        String of = words.say("sentence.count", count.successes(), count.total());
         return percent.hasInterval() ? of + interval(percent, percentDecimals(percent), false) : of;
     }
 
@@ -191,47 +229,53 @@ final class FigureText {
         return hidesAnEnd ? Math.max(1, decimals) : decimals;
     }
 
-    private static String rate(Evidence evidence, Form form) {
+    private String rate(Evidence evidence, Form form) {
         if (evidence.count().successes() == 0 && evidence.figure().high().isPresent()) {
             double bound = evidence.figure().high().getAsDouble();
             // To two digits and to the nearest, as every table writes it.
-            return number(bound, Figures.decimals(bound), evidence.figure().unit(), false)
-                    + " (95"
-                    + SPACE
-                    + "% confidence)";
+            return words.say(
+                    "sentence.bound",
+                    number(bound, Figures.decimals(bound), evidence.figure().unit(), false));
         }
         return withInterval(evidence.figure(), false);
     }
 
     /** What may be said, so that a cautious sentence is the easiest to write. */
-    private static String words(Evidence evidence) {
-        String base = evidence.against().map(s -> " than " + s.title()).orElse("");
+    private String cautious(Evidence evidence) {
         if (evidence.verdict().isEmpty()) {
             return evidence.words().isEmpty() ? of(evidence, Form.INTERVAL) : evidence.words();
         }
         return switch (evidence.verdict().get()) {
-            case DIFFERS -> change(evidence) + base;
+            case DIFFERS -> changeThan(evidence);
             case SAME_WITHIN_MARGIN ->
                 evidence.differs()
-                        ? change(evidence) + base + ", which is within the margin of "
-                                + evidence.margin().orElse("")
-                        : "the same within " + evidence.margin().orElse("");
-            case NOT_SHOWN -> "no difference that these runs could show";
-            case NOT_COMPARABLE -> "not comparable";
+                        ? words.say(
+                                "sentence.within",
+                                changeThan(evidence),
+                                evidence.margin().orElse(""))
+                        : words.say("sentence.same", evidence.margin().orElse(""));
+            case NOT_SHOWN -> words.say("sentence.none-shown");
+            case NOT_COMPARABLE -> words.say("sentence.not-comparable");
         };
     }
 
-    private static String change(Evidence evidence) {
+    private String changeThan(Evidence evidence) {
+        return evidence.against()
+                .map(s -> words.say("sentence.than", change(evidence), s.title()))
+                .orElseGet(() -> change(evidence));
+    }
+
+    private String change(Evidence evidence) {
         OptionalDouble value = evidence.figure().value();
         return switch (evidence.kind()) {
-            case RATIO -> percent(evidence.figure(), evidence.better()) + " " + evidence.noun();
+            case RATIO -> words.say("sentence.of-noun", percent(evidence.figure(), evidence.better()), evidence.noun());
             case DIFFERENCE -> {
                 Figure size = value.orElse(0) < 0
                         ? evidence.figure().scaled(-1, 0, evidence.figure().unit())
                         : evidence.figure();
-                yield value(size, true) + (value.orElse(0) < 0 ? " lower" : " higher");
+                yield words.say(value.orElse(0) < 0 ? "sentence.lower" : "sentence.higher", value(size, true));
             }
-            case TREND -> "a " + (value.orElse(0) < 0 ? "falling" : "rising") + " line";
+            case TREND -> words.say(value.orElse(0) < 0 ? "sentence.falling" : "sentence.rising");
             default -> of(evidence, Form.VALUE);
         };
     }
@@ -243,7 +287,7 @@ final class FigureText {
         // Decibels are not divided as a quantity, but a line through them has a slope all the same.
         Unit slope = (numerator.kind() == UnitKind.LEVEL ? Unit.ONE : numerator).per(denominator);
         return new Unit(
-                numerator.symbol() + " per " + denominator.symbol(),
+                numerator.symbol() + PER + denominator.symbol(),
                 numerator.code() + "/" + denominator.code(),
                 slope.dimension(),
                 UnitKind.DIFFERENCE,

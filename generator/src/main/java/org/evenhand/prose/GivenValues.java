@@ -23,10 +23,12 @@ final class GivenValues {
 
     private final ResultsFolder folder;
     private final Optional<Study> study;
+    private final FigureText text;
 
     GivenValues(ResultsFolder folder, Optional<Study> study) {
         this.folder = folder;
         this.study = study;
+        this.text = FigureText.in(StudyResolver.language(folder));
     }
 
     Resolution resolve(List<String> names) {
@@ -69,7 +71,7 @@ final class GivenValues {
         return fields;
     }
 
-    private static Resolution found(Target target, String owner, Map<String, Quantity> values, String field) {
+    private Resolution found(Target target, String owner, Map<String, Quantity> values, String field) {
         Quantity quantity = values.get(field);
         if (quantity == null) {
             return new Missing(
@@ -97,8 +99,8 @@ final class GivenValues {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                "stated, not measured here",
-                ComparisonFigures.written(quantity),
+                text.words().say("sentence.stated"),
+                text.written(quantity),
                 Evidence.Count.NONE));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.evenhand.compare.Counts;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.measure.RunValue;
@@ -17,6 +18,7 @@ import org.evenhand.model.Study;
 import org.evenhand.prose.Evidence.Kind;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Words;
 
 /** Turns level summaries and values of runs into what sentences say. */
 final class LevelFigures {
@@ -24,7 +26,8 @@ final class LevelFigures {
     private LevelFigures() {}
 
     static Evidence of(ResultsFolder folder, Study study, LevelSummary summary) {
-        String words = summary.words().isEmpty() ? censored(summary) : counted(summary.words());
+        FigureText text = FigureText.in(StudyResolver.language(folder));
+        String words = summary.words().isEmpty() ? censored(summary, text) : counted(summary.words(), text.words());
         return evidence(
                 folder,
                 study,
@@ -33,14 +36,21 @@ final class LevelFigures {
                 summary.measurand(),
                 Figure.of(summary.mean(), summary.interval(), summary.unit()),
                 summary.level(),
-                StudyResolver.counted(summary.n(), summary.counts().word()),
+                "n = "
+                        + text.words()
+                                .say(
+                                        summary.counts() == Counts.SPECIMENS
+                                                ? "figure.count-specimen"
+                                                : "figure.count-run",
+                                        summary.n()),
                 words);
     }
 
     static Evidence of(ResultsFolder folder, Study study, LevelRun run, MeasurandId id, RunValue value) {
         Target target = new Target.OfRun(run.run().study(), run.run().id(), id);
         Measurand measurand = measurand(folder, id);
-        String n = "one run";
+        Words language = FigureText.in(StudyResolver.language(folder)).words();
+        String n = language.say("sentence.one-run");
         if (value instanceof RunValue.Known known) {
             double u = known.standardUncertainty();
             Optional<Interval> interval = u > 0
@@ -53,7 +63,8 @@ final class LevelFigures {
             Figure figure = Figure.atLeast(atLeast.bound(), atLeast.unit());
             return evidence(folder, study, target, Kind.RUN, id, figure, run.level(), n, "");
         }
-        String words = value instanceof RunValue.Noted noted ? word(noted.reading()) : "no value";
+        String words =
+                value instanceof RunValue.Noted noted ? word(noted.reading()) : language.say("sentence.no-value");
         return evidence(folder, study, target, Kind.RUN, id, Figure.none(measurand.unit()), run.level(), n, words);
     }
 
@@ -96,30 +107,34 @@ final class LevelFigures {
     }
 
     /** Values that are only known to be larger are never averaged, so that there is no number to write. */
-    private static String censored(LevelSummary summary) {
+    private static String censored(LevelSummary summary, FigureText text) {
         if (summary.n() == 0) {
-            return "no value";
+            return text.words().say("sentence.no-value");
         }
         if (summary.censored() == 0) {
             return "";
         }
         double least =
                 summary.values().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        String bound = FigureText.value(Figure.atLeast(least, summary.unit()), false);
+        String bound = text.value(Figure.atLeast(least, summary.unit()), false);
         return summary.censored() == summary.n()
-                ? bound + " in each of " + summary.n()
-                : "at least " + FigureText.value(Figure.of(least, summary.unit()), false) + " (" + summary.censored()
-                        + " of " + summary.n() + " not reached)";
+                ? text.words().say("sentence.in-each", bound, summary.n())
+                : text.words()
+                        .say(
+                                "sentence.at-least",
+                                text.value(Figure.of(least, summary.unit()), false),
+                                summary.censored(),
+                                summary.n());
     }
 
     /** "silent in 5 of 6 runs and faint in 1 of 6". */
-    private static String counted(Map<String, Integer> words) {
+    private static String counted(Map<String, Integer> words, Words language) {
         int total = words.values().stream().mapToInt(Integer::intValue).sum();
         List<String> given = words.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> e.getKey() + " in " + e.getValue() + " of " + total)
+                .map(e -> language.say("sentence.word", e.getKey(), e.getValue(), total))
                 .toList();
-        return given.isEmpty() ? "no value" : String.join(", ", given);
+        return given.isEmpty() ? language.say("sentence.no-value") : String.join(", ", given);
     }
 
     private static String word(Reading reading) {

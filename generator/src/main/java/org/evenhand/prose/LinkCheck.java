@@ -132,9 +132,9 @@ final class LinkCheck {
                 PERCENT_WITHOUT_BASE,
                 start < end ? sentence.place(start, end) : sentence.place(link),
                 "a percentage says nothing before its base is named in the sentence",
-                FigureText.computed(evidence),
-                "write what it is held against: “" + FigureText.of(evidence, EvidenceLink.Form.PERCENT) + " than "
-                        + base + "”",
+                sentence.context().figures().computed(evidence),
+                "write what it is held against: “"
+                        + sentence.context().figures().of(evidence, EvidenceLink.Form.PERCENT) + " than " + base + "”",
                 Optional.empty()));
     }
 
@@ -147,8 +147,8 @@ final class LinkCheck {
                         DIFFERENCE_NOT_SHOWN,
                         sentence.place(at.start(), at.end()),
                         "“" + word + "” states a difference that is not shown",
-                        FigureText.computed(evidence),
-                        "write “" + FigureText.of(evidence, EvidenceLink.Form.WORDS) + "”",
+                        sentence.context().figures().computed(evidence),
+                        "write “" + sentence.context().figures().of(evidence, EvidenceLink.Form.WORDS) + "”",
                         Optional.empty()));
                 return true;
             }
@@ -162,7 +162,7 @@ final class LinkCheck {
                         neither
                                 ? "“" + word + "” is a judgement, but the measurand states no better direction"
                                 : "“" + word + "” states the opposite of what is shown",
-                        FigureText.computed(evidence),
+                        sentence.context().figures().computed(evidence),
                         neither
                                 ? "say which way it differs, or give the measurand “better: lower” or “better: higher”"
                                 : "write “" + right + "”",
@@ -200,7 +200,7 @@ final class LinkCheck {
                 rule,
                 sentence.place(start, end),
                 message,
-                FigureText.computed(evidence),
+                sentence.context().figures().computed(evidence),
                 "write “" + right + "”, or link to the comparison that is meant",
                 // In "X to Y" both names would have to change.
                 replaceable ? sentence.correction(start, end, right) : Optional.empty()));

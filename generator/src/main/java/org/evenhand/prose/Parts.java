@@ -19,10 +19,12 @@ final class Parts {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final Evidence whole;
+    private final FigureText text;
     private final Map<String, Evidence> byName = new LinkedHashMap<>();
 
-    private Parts(Evidence whole) {
+    private Parts(Evidence whole, FigureText text) {
         this.whole = whole;
+        this.text = text;
         if (whole.isRefused()) {
             return;
         }
@@ -30,16 +32,16 @@ final class Parts {
         end("high", whole.figure().high());
     }
 
-    static Map<String, Evidence> of(Evidence whole, ComparisonResult result) {
-        Parts parts = new Parts(whole);
+    static Map<String, Evidence> of(Evidence whole, ComparisonResult result, FigureText text) {
+        Parts parts = new Parts(whole, text);
         if (!whole.isRefused()) {
             parts.add(result);
         }
         return parts.byName;
     }
 
-    static Map<String, Evidence> of(Evidence whole, LevelSummary summary) {
-        Parts parts = new Parts(whole);
+    static Map<String, Evidence> of(Evidence whole, LevelSummary summary, FigureText text) {
+        Parts parts = new Parts(whole, text);
         parts.put("deviation", summary.standardDeviation(), summary.unit().ofDifference());
         if (summary.median().isPresent()) {
             parts.put(
@@ -118,7 +120,7 @@ final class Parts {
 
     private void margin(Quantity margin) {
         Figure figure = Figure.of(margin.value().doubleValue(), margin.unit());
-        byName.put("margin", whole.part(figure, ComparisonFigures.written(margin)));
+        byName.put("margin", whole.part(figure, text.written(margin)));
     }
 
     /** An end of the interval is written to the digits of the figure itself. */
@@ -126,8 +128,8 @@ final class Parts {
         if (value.isPresent()) {
             Unit unit = whole.figure().unit();
             boolean difference = whole.kind() == Evidence.Kind.DIFFERENCE;
-            String text = FigureText.number(value.getAsDouble(), FigureText.decimals(whole.figure()), unit, difference);
-            byName.put(name, whole.part(Figure.of(value.getAsDouble(), unit), text));
+            String written = text.number(value.getAsDouble(), FigureText.decimals(whole.figure()), unit, difference);
+            byName.put(name, whole.part(Figure.of(value.getAsDouble(), unit), written));
         }
     }
 

@@ -37,6 +37,7 @@ public final class Prose {
     private final EvidenceAddress address;
     private final PictureAddress pictures;
     private final int headingShift;
+    private final FigureText figures;
     private final List<ProseFault> faults = new ArrayList<>();
 
     private Prose(
@@ -50,6 +51,7 @@ public final class Prose {
         this.address = address;
         this.pictures = pictures;
         this.headingShift = headingShift;
+        this.figures = FigureText.in(resolver.language());
     }
 
     /** Renders a text that shows no pictures. */
@@ -94,7 +96,7 @@ public final class Prose {
                 .escapeHtml(true)
                 .percentEncodeUrls(true)
                 .omitSingleParagraphP(inline)
-                .nodeRendererFactory(FigureRenderer::new)
+                .nodeRendererFactory(context -> new FigureRenderer(context, figures))
                 .nodeRendererFactory(PictureRenderer::new)
                 .build();
         return new Rendered(renderer.render(document), faults.stream().sorted().toList());
@@ -121,9 +123,11 @@ public final class Prose {
 
     private static final class FigureRenderer implements NodeRenderer {
         private final HtmlNodeRendererContext context;
+        private final FigureText figures;
 
-        FigureRenderer(HtmlNodeRendererContext context) {
+        FigureRenderer(HtmlNodeRendererContext context, FigureText figures) {
             this.context = context;
+            this.figures = figures;
         }
 
         @Override
@@ -135,7 +139,7 @@ public final class Prose {
         public void render(Node node) {
             FigureLink link = (FigureLink) node;
             HtmlWriter writer = context.getWriter();
-            String note = FigureText.note(link.evidence);
+            String note = figures.note(link.evidence);
             Map<String, String> attributes = attributes("class", link.cssClass, "href", link.href);
             if (link.noteId.isEmpty()) {
                 attributes.put("title", note);
@@ -261,7 +265,7 @@ public final class Prose {
             FigureLink figure = new FigureLink(cssClass, address.of(evidence.target()), evidence, noteId);
             link.insertBefore(figure);
             if (Passages.isEmpty(link)) {
-                figure.appendChild(new Text(FigureText.of(evidence, parsed.form())));
+                figure.appendChild(new Text(figures.of(evidence, parsed.form())));
             } else {
                 for (Node child = link.getFirstChild(); child != null; child = link.getFirstChild()) {
                     figure.appendChild(child);
@@ -274,7 +278,7 @@ public final class Prose {
             faults.add(
                     ProseFault.of(Rules.REFERENCE_UNRESOLVED, Passages.placeOfAddress(source, link), message, remedy));
             if (Passages.isEmpty(link)) {
-                link.insertBefore(new Text("(no figure)"));
+                link.insertBefore(new Text(figures.words().say("sentence.no-figure")));
             }
             moveChildrenBefore(link, link);
             link.unlink();

@@ -90,7 +90,9 @@ final class SentenceCheck {
             boolean shown = contrast.map(c -> c.evidence().verdict().equals(Optional.of(Verdict.SAME_WITHIN_MARGIN)))
                     .orElse(!nothingAtAll);
             // What the generator itself writes for a difference that is not shown.
-            boolean careful = text.startsWith("that these runs could show", Math.min(text.length(), matcher.end() + 1));
+            String none = sentence.context().figures().words().say("sentence.none-shown");
+            int own = text.indexOf(none, Math.max(0, matcher.end() - none.length()));
+            boolean careful = own >= 0 && own <= matcher.start();
             if (!denied && !shown && !careful && !sentence.isOpen(matcher.start())) {
                 Optional<Evidence> evidence = contrast.map(Bound::evidence);
                 faults.add(new ProseFault(
@@ -98,9 +100,10 @@ final class SentenceCheck {
                         sentence.place(matcher.start(), matcher.end()),
                         "“" + matcher.group()
                                 + "” claims sameness, which takes a test within a margin stated beforehand",
-                        evidence.map(FigureText::computed).orElse(""),
-                        evidence.map(e -> "write “" + FigureText.of(e, EvidenceLink.Form.WORDS)
-                                        + "”, or state a margin: same-within")
+                        evidence.map(sentence.context().figures()::computed).orElse(""),
+                        evidence.map(e ->
+                                        "write “" + sentence.context().figures().of(e, EvidenceLink.Form.WORDS)
+                                                + "”, or state a margin: same-within")
                                 .orElse("link to a comparison with a margin (same-within), or take the claim out"),
                         Optional.empty()));
             }

@@ -362,7 +362,7 @@ final class StatedCheck {
     private ProseFault fault(String rule, Stated stated, Optional<Figure> figure, String why) {
         String text = sentence.passage().text();
         String written = text.substring(stated.start(), stated.end());
-        String computed = FigureText.computed(evidence);
+        String computed = sentence.context().figures().computed(evidence);
         Optional<String> number = figure.flatMap(f -> FigureMatch.right(stated, f, scanner));
         boolean plainNumber = stated.shape() != Shape.COUNT
                 && (stated.shape() != Shape.MULTIPLE || Character.isDigit(text.charAt(stated.numberStart())));
@@ -381,7 +381,7 @@ final class StatedCheck {
         }
         Form form =
                 rule.equals(LinkCheck.PERCENT_WITHOUT_BASE) && evidence.kind() == Kind.RATIO ? Form.WORDS : Form.VALUE;
-        String right = FigureText.of(evidence, form);
+        String right = sentence.context().figures().of(evidence, form);
         return new ProseFault(
                 rule,
                 sentence.place(stated.numberStart(), stated.end()),

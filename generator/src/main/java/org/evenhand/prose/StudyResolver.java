@@ -86,7 +86,16 @@ public final class StudyResolver implements EvidenceResolver {
 
     @Override
     public String language() {
+        return language(folder);
+    }
+
+    /** The language that a folder publishes in, as an IETF tag. */
+    static String language(ResultsFolder folder) {
         return folder.publication().map(Publication::language).orElse("en");
+    }
+
+    private FigureText text() {
+        return FigureText.in(language());
     }
 
     @Override
@@ -129,7 +138,7 @@ public final class StudyResolver implements EvidenceResolver {
         Evidence whole = figures.of(study.study(), result.get());
         return names.size() == 1
                 ? new Found(whole)
-                : part(whole, Parts.of(whole, result.get()), names.subList(1, names.size()));
+                : part(whole, Parts.of(whole, result.get(), text()), names.subList(1, names.size()));
     }
 
     private Resolution level(StudyEvidence study, List<String> names) {
@@ -152,7 +161,9 @@ public final class StudyResolver implements EvidenceResolver {
                     NearMiss.suggestion(names.get(2), measurandNames(study)));
         }
         Evidence whole = LevelFigures.of(folder, study.study(), summary.get());
-        return named.rest.isEmpty() ? new Found(whole) : part(whole, Parts.of(whole, summary.get()), named.rest);
+        return named.rest.isEmpty()
+                ? new Found(whole)
+                : part(whole, Parts.of(whole, summary.get(), text()), named.rest);
     }
 
     private Resolution run(StudyEvidence study, List<String> names) {
@@ -208,11 +219,6 @@ public final class StudyResolver implements EvidenceResolver {
     }
 
     private record Named(Optional<MeasurandId> id, List<String> rest) {}
-
-    /** How many values, and what they count. */
-    static String counted(int n, String what) {
-        return "n = " + n + " " + (n == 1 ? what.substring(0, what.length() - 1) : what);
-    }
 
     static String noun(MeasurandId id) {
         return id.measurand().replace('-', ' ');

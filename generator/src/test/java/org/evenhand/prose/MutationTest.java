@@ -109,7 +109,7 @@ class MutationTest {
             try {
                 EvidenceLink address = EvidenceLink.parse(link.group(2));
                 if (words.isEmpty() && resolver.resolve(address.address()) instanceof EvidenceResolver.Found found) {
-                    words = FigureText.of(found.evidence(), address.form());
+                    words = FigureText.in("en").of(found.evidence(), address.form());
                 }
             } catch (EvidenceLink.MalformedException e) {
                 throw new AssertionError(e);
