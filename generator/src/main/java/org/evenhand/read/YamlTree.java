@@ -64,6 +64,13 @@ final class YamlTree {
                     String.format(
                             java.util.Locale.ROOT, "the character U+%04X may not stand in YAML", e.getCodePoint()),
                     "save the file as plain text in UTF-8");
+        } catch (NumberFormatException e) {
+            // The parser reads the digits of an escape that the end of the file cuts off.
+            throw new UnreadableException(
+                    Rules.FILE_UNREADABLE,
+                    new Place(file, before + lineStarts.length, 0, 1),
+                    "the file ends within an escape in double quotes",
+                    "finish the escape and the quotation, or write \\\\ for a backslash");
         } catch (YAMLException e) {
             throw new UnreadableException(
                     Rules.SIZE_LIMIT, Place.of(file), "the file exceeds what is read of YAML", "split the file");

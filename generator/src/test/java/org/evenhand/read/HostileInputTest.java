@@ -49,6 +49,14 @@ class HostileInputTest {
         assertEquals(List.of(), findings());
     }
 
+    /** The parser throws another kind of exception here than for all else that is wrong. */
+    @Test
+    void aFileMayEndWithinAnEscape() throws IOException {
+        Files.writeString(folder.resolve(ITEM), "item: quillet-3\nname: \"Quillet \\x");
+
+        assertTrue(findings().contains(ITEM + ":2 file-unreadable"), findings().toString());
+    }
+
     @Test
     void aPictureNamedJsonIsNoText() throws IOException {
         Files.write(folder.resolve(RUN), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0});
