@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.evenhand.words.Words;
 
 /**
  * What a rule means, for people: the page docs/rules/RULE.md, which is packed with the program.
@@ -61,12 +62,12 @@ public record Explanation(RuleFacts facts, Map<String, String> sections) {
         StringBuilder text = new StringBuilder();
         text.append(facts.id()).append(" (").append(facts.group().title()).append(", ");
         text.append(facts.severity().word()).append(")\n");
-        text.append("finds ").append(facts.finds()).append('\n');
+        text.append("finds ").append(facts.finds(Words.english())).append('\n');
         facts.limit()
                 .ifPresent(l -> text.append("limit ")
                         .append(l.value())
                         .append(" (")
-                        .append(l.origin())
+                        .append(l.origin(Words.english()))
                         .append(")\n"));
         sections.forEach((heading, body) ->
                 text.append('\n').append(heading).append('\n').append(body).append('\n'));

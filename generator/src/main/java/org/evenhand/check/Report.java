@@ -83,20 +83,35 @@ public final class Report {
 
     /** As {@link #limit(Method, Unit)}, where the rule has another default for what is looked at. */
     public Applied limit(Method method, Unit unit, RuleFacts.DefaultLimit own) {
-        return stated(method, unit).orElseGet(() -> applied(quantity(own.value()), unit, own.origin()));
+        return stated(method, unit).orElseGet(() -> applied(quantity(own.value()), unit, own.origin(words)));
     }
 
     /** The limit that the method, else the publication, states in a unit of this kind; nothing if neither does. */
     public Optional<Applied> stated(Method method, Unit unit) {
         Quantity ofMethod = method.tolerances().get(facts.id());
         if (ofMethod != null && ofMethod.unit().dimension().equals(unit.dimension())) {
-            return Optional.of(applied(ofMethod, unit, "the method " + method.id()));
+            return Optional.of(applied(ofMethod, unit, ofMethod(method)));
         }
         Optional<Quantity> ofPublication = publication.map(p -> p.tolerances().get(facts.id()));
         if (ofPublication.isPresent() && ofPublication.get().unit().dimension().equals(unit.dimension())) {
-            return Optional.of(applied(ofPublication.get(), unit, "the publication's tolerances"));
+            return Optional.of(applied(ofPublication.get(), unit, say("rule-origin.of-publication")));
         }
         return Optional.empty();
+    }
+
+    /** How the origin of a limit is told that a method states. */
+    public String ofMethod(Method method) {
+        return say("rule-origin.of-method", method.id());
+    }
+
+    /**
+     * A limit that no method can replace.
+     *
+     * @param value as it is shown
+     * @param origin what words call where it comes from
+     */
+    public Limit limit(String value, String origin) {
+        return new Limit(value, say("rule-origin." + origin));
     }
 
     /** A limit may be a plain number, such as one of steps. */

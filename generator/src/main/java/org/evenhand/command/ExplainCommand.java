@@ -7,6 +7,7 @@ import org.evenhand.check.Explanation;
 import org.evenhand.check.Group;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.read.NearMiss;
+import org.evenhand.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -62,7 +63,8 @@ final class ExplainCommand implements Callable<Integer> {
                 group = facts.group();
             }
             streams.out()
-                    .println("  " + pad(facts.id(), 24) + pad(facts.severity().word(), 10) + facts.finds());
+                    .println("  " + pad(facts.id(), 24) + pad(facts.severity().word(), 10)
+                            + facts.finds(Words.english()));
         }
     }
 

@@ -22,6 +22,7 @@ import org.evenhand.quantity.Figures;
 import org.evenhand.read.FolderReader;
 import org.evenhand.site.Manifest;
 import org.evenhand.site.Trouble;
+import org.evenhand.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -171,7 +172,7 @@ final class PackCommand implements Callable<Integer> {
                         + (asTheyAre ? "; not proved that they belong together" : ""));
         about.put("External-Identifier", publication.baseUrl());
         dated.ifPresent(date -> about.put("Bagging-Date", date.toString()));
-        about.put("Bag-Size", FileRows.size(payload.bytes()).replace(Figures.NO_BREAK_SPACE, " "));
+        about.put("Bag-Size", FileRows.size(payload.bytes(), Words.english()).replace(Figures.NO_BREAK_SPACE, " "));
         about.put("Bag-Software-Agent", "evenhand " + Version.current());
         return about;
     }

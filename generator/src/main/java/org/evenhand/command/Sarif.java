@@ -14,6 +14,7 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
 import org.evenhand.model.Place;
+import org.evenhand.words.Words;
 
 /**
  * Findings as a host of code reads them, to mark the lines of a contributed file.
@@ -49,7 +50,7 @@ final class Sarif {
             Explanation explanation = Explanation.of(facts);
             ObjectNode rule = rules.addObject();
             rule.put("id", facts.id());
-            rule.putObject("shortDescription").put("text", "Finds " + facts.finds() + ".");
+            rule.putObject("shortDescription").put("text", "Finds " + facts.finds(Words.english()) + ".");
             rule.putObject("fullDescription").put("text", explanation.section(Explanation.MEANING));
             String help = explanation.section(Explanation.WHY) + "\n\n" + explanation.section(Explanation.MEND);
             rule.putObject("help").put("text", help).put("markdown", help);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.ApproachFit;
+import org.evenhand.words.Phrase;
 
 /**
  * The plateau of an exponential approach, fitted to block means of the signal.
@@ -49,16 +50,13 @@ final class Approach implements Reducer {
         }
         Optional<ApproachFacts> facts = facts();
         if (facts.isEmpty()) {
-            return new Reduced.Refused("not-settled", "no exponential approach can be fitted to the log");
+            return new Reduced.Refused("not-settled", Phrase.of("missing.no-approach"));
         }
         ApproachFacts known = facts.get();
         if (!(known.timeConstantsSeen() >= 1)) {
             return new Reduced.Refused(
                     "plateau-far",
-                    String.format(
-                            Locale.ROOT,
-                            "the log is %.2g time constants long, too short to tell where the approach leads",
-                            known.timeConstantsSeen()));
+                    Phrase.of("missing.too-short", String.format(Locale.ROOT, "%.2g", known.timeConstantsSeen())));
         }
         return Reduced.Figure.likeColumn(known.plateau(), minus.value() / samples, known.plateauUncertainty());
     }

@@ -10,6 +10,7 @@ import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
 import org.evenhand.statistics.SoundLevel;
+import org.evenhand.words.Phrase;
 
 /**
  * Takes the background off the sound levels of a run whose method asks for it.
@@ -48,15 +49,14 @@ final class Background {
         }
         String written = run.circumstances().get(FIELD);
         if (written == null) {
-            return new Missing("background-missing", "the run has no background reading");
+            return new Missing("background-missing", Phrase.of("missing.no-background"));
         }
         try {
             return takenOff(level, source, Quantity.parse(written, level.unit()));
         } catch (MisreadException e) {
             return new Missing(
                     "unit-dimension",
-                    "the background, " + written + ", does not convert to "
-                            + level.unit().symbol());
+                    Phrase.of("missing.background-unit", written, level.unit().symbol()));
         }
     }
 

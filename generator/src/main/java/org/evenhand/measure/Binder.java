@@ -18,6 +18,7 @@ import org.evenhand.model.Threshold;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /** Ties the measurands of a run to the columns of its log, once these are known. */
 final class Binder {
@@ -39,8 +40,8 @@ final class Binder {
 
         private final transient Missing missing;
 
-        Untied(String rule, String why) {
-            super(why, null, false, false);
+        Untied(String rule, Phrase why) {
+            super(why.key(), null, false, false);
             this.missing = new Missing(rule, why);
         }
     }
@@ -84,7 +85,7 @@ final class Binder {
 
     private Binding bind(Measurand measurand) throws Untied {
         Unit natural = MethodUnits.natural(method, measurand)
-                .orElseThrow(() -> new Untied("unit-dimension", "its unit does not fit how it is reduced"));
+                .orElseThrow(() -> new Untied("unit-dimension", Phrase.of("missing.unit-of-reduction")));
         if (measurand.reduction() instanceof Reduction.TimeUntil until) {
             Condition condition = until.condition();
             double dwellS = condition.dwell().map(dwell -> dwell.in(SECOND)).orElse(0.0);
@@ -172,8 +173,7 @@ final class Binder {
         }
         Quantity ambient = run.ambient()
                 .filter(stated -> stated.unit().convertsTo(unit))
-                .orElseThrow(() ->
-                        new Untied("ambient-missing", "neither the log nor the run tells the ambient temperature"));
+                .orElseThrow(() -> new Untied("ambient-missing", Phrase.of("missing.no-ambient")));
         return new Source(Signal.less(column, ambient.in(unit)), Optional.empty(), true);
     }
 
@@ -190,14 +190,14 @@ final class Binder {
         Threshold.OfSetting ofSetting = (Threshold.OfSetting) threshold;
         String text = run.settings().get(ofSetting.setting());
         if (text == null) {
-            throw new Untied("field-missing", "the run does not state the setting “" + ofSetting.setting() + "”");
+            throw new Untied("field-missing", Phrase.of("missing.no-setting", ofSetting.setting()));
         }
         try {
             Quantity stated = Quantity.parse(text, unit);
             return new Quantity(stated.value().multiply(ofSetting.times()), Optional.empty(), stated.unit()).in(unit);
         } catch (MisreadException e) {
             String rule = e.fault().name().toLowerCase(Locale.ROOT).replace('_', '-');
-            throw new Untied(rule, "the setting “" + ofSetting.setting() + "”: " + e.getMessage());
+            throw new Untied(rule, Phrase.of("missing.setting", ofSetting.setting(), e.getMessage()));
         }
     }
 
@@ -210,6 +210,6 @@ final class Binder {
     }
 
     private static Untied noColumn(String name) {
-        return new Untied("field-missing", "the log has no column “" + name + "”");
+        return new Untied("field-missing", Phrase.of("missing.no-column", name));
     }
 }

@@ -7,6 +7,7 @@ import org.evenhand.measure.RunValue.Missing;
 import org.evenhand.model.Reduction.Derived;
 import org.evenhand.model.Reduction.Operation;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /** A value made of two others of the same run, with their uncertainties propagated to first order (JCGM 100:2008, 5.1.2). */
 final class DerivedValue {
@@ -37,17 +38,15 @@ final class DerivedValue {
      */
     static RunValue lacking(String measurand, RunValue value) {
         if (value instanceof Missing missing) {
-            return new Missing(missing.rule(), "“" + measurand + "” is missing: " + missing.why());
+            return new Missing(missing.rule(), Phrase.of("missing.part", measurand, missing.why()));
         }
         if (value instanceof AtLeast) {
-            return new Missing("censored", "“" + measurand + "” is known only as a bound");
+            return new Missing("censored", Phrase.of("missing.bound", measurand));
         }
         if (value instanceof AtMost) {
-            return new Missing("background-near", "“" + measurand + "” is known only as a bound");
+            return new Missing("background-near", Phrase.of("missing.bound", measurand));
         }
-        return value instanceof Known
-                ? value
-                : new Missing("field-missing", "“" + measurand + "” is a judgement and not a number");
+        return value instanceof Known ? value : new Missing("field-missing", Phrase.of("missing.judgement", measurand));
     }
 
     private static RunValue ofKnown(Derived reduction, Known left, Known right, Unit unit) {
@@ -62,7 +61,7 @@ final class DerivedValue {
             return converted(a * b, b, a, left, right, left.unit().times(right.unit()), unit);
         }
         if (b == 0) {
-            return new Missing("implausible", "“" + reduction.second() + "” is zero, and nothing is divided by zero");
+            return new Missing("implausible", Phrase.of("missing.zero", reduction.second()));
         }
         return converted(a / b, 1 / b, -a / (b * b), left, right, left.unit().per(right.unit()), unit);
     }

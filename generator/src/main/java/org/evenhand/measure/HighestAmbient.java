@@ -13,6 +13,7 @@ import org.evenhand.model.Reduction.AmbientLimit;
 import org.evenhand.model.Run;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /**
  * The ambient temperature at which a stated limit would just be reached: the limit less the rise above ambient.
@@ -34,27 +35,21 @@ record HighestAmbient(Run run, Method method, Optional<Item> item, Map<String, R
     /** @param unit wanted, a point on a scale of temperature */
     RunValue of(AmbientLimit reduction, RunValue rise, Unit unit) {
         if (method.cooling().isEmpty() || method.cooling().get() != Method.Cooling.FIXED) {
-            return new Missing(
-                    MISUSED,
-                    "the method does not say that its cooling is fixed, and a rise under controlled cooling does not hold at"
-                            + " another ambient temperature");
+            return new Missing(MISUSED, Phrase.of("missing.cooling"));
         }
         Optional<String> drop = clockDrop();
         if (drop.isPresent()) {
-            return new Missing(
-                    MISUSED,
-                    "by “" + drop.get() + "” the clock dropped in this run, so that it settled at its controller");
+            return new Missing(MISUSED, Phrase.of("missing.clock-dropped", drop.get()));
         }
         if (!(rise instanceof Known known)) {
             return DerivedValue.lacking(reduction.rise(), rise);
         }
         Quantity limit = item.map(i -> i.limits().get(reduction.limit())).orElse(null);
         if (limit == null) {
-            return new Missing("field-missing", "the item states no limit “" + reduction.limit() + "”");
+            return new Missing("field-missing", Phrase.of("missing.no-limit", reduction.limit()));
         }
         if (!limit.unit().convertsTo(CELSIUS)) {
-            return new Missing(
-                    "unit-dimension", "the limit “" + reduction.limit() + "”, " + limit + ", is no temperature");
+            return new Missing("unit-dimension", Phrase.of("missing.limit-unit", reduction.limit(), limit.toString()));
         }
         double riseK = known.unit().to(KELVIN).fast().apply(known.value());
         double perRise = known.unit().to(KELVIN).fast().apply(1);

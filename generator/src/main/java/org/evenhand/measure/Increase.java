@@ -3,6 +3,7 @@ package org.evenhand.measure;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.evenhand.log.Samples;
+import org.evenhand.words.Phrase;
 
 /**
  * By how much a counter rose, from sample to sample.
@@ -39,21 +40,19 @@ final class Increase implements Reducer {
         if (wrapsAt.isPresent() && !(value >= 0 && value < wrapsAt.getAsDouble())) {
             flaw = new Reduced.Refused(
                     "implausible",
-                    String.format(
-                            Locale.ROOT,
-                            "the counter stands at %.9g, outside of 0 to the %.9g at which it wraps",
-                            value,
-                            wrapsAt.getAsDouble()));
+                    Phrase.of(
+                            "missing.counter-outside",
+                            String.format(Locale.ROOT, "%.9g", value),
+                            String.format(Locale.ROOT, "%.9g", wrapsAt.getAsDouble())));
         } else if (samples++ > 0) {
             double rise = value - last;
             if (rise < 0 && wrapsAt.isEmpty()) {
                 flaw = new Reduced.Refused(
                         "implausible",
-                        String.format(
-                                Locale.ROOT,
-                                "the counter falls from %.9g to %.9g, and the method does not say where it wraps",
-                                last,
-                                value));
+                        Phrase.of(
+                                "missing.counter-falls",
+                                String.format(Locale.ROOT, "%.9g", last),
+                                String.format(Locale.ROOT, "%.9g", value)));
             }
             sum.add(rise < 0 ? rise + wrapsAt.orElse(0) : rise);
         }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.evenhand.log.ThinSeries;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Run;
+import org.evenhand.words.Phrase;
 
 /**
  * A run with what was made of it.
@@ -52,6 +53,6 @@ public record MeasuredRun(
         RunValue value = values.get(measurand);
         return value != null
                 ? value
-                : new RunValue.Missing("field-missing", "the run's method has no measurand “" + measurand + "”");
+                : new RunValue.Missing("field-missing", Phrase.of("missing.no-measurand-of-run", measurand));
     }
 }

@@ -1,5 +1,7 @@
 package org.evenhand.measure;
 
+import org.evenhand.words.Phrase;
+
 /** What a reducer made of a log, in the units of its columns and in seconds. */
 sealed interface Reduced {
 
@@ -41,10 +43,10 @@ sealed interface Reduced {
     record Beyond(double bound) implements Reduced {}
 
     /** No number, and why. */
-    record Refused(String rule, String why) implements Reduced {
+    record Refused(String rule, Phrase why) implements Reduced {
 
         static Refused tooFewSamples() {
-            return new Refused("field-missing", "the column holds too few samples");
+            return new Refused("field-missing", Phrase.of("missing.few-samples"));
         }
     }
 }

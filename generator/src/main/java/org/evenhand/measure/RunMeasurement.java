@@ -29,6 +29,7 @@ import org.evenhand.model.Run;
 import org.evenhand.model.Subject;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /** The measurement of one run. */
 final class RunMeasurement {
@@ -112,10 +113,10 @@ final class RunMeasurement {
         sha256 = Optional.of(outcome.sha256()).filter(digest -> !digest.isEmpty());
         if (!outcome.usable()) {
             Missing why = outcome.findings().isEmpty()
-                    ? new Missing("file-unreadable", "the log cannot be used")
+                    ? new Missing("file-unreadable", Phrase.of("missing.log-unusable"))
                     : new Missing(
                             outcome.findings().get(0).rule(),
-                            outcome.findings().get(0).message());
+                            Phrase.of("missing.told", outcome.findings().get(0).message()));
             method.measurands().values().stream()
                     .filter(measurand -> Binder.needsLog(measurand.reduction()))
                     .forEach(measurand -> ofLog.put(measurand.id(), why));
@@ -205,7 +206,7 @@ final class RunMeasurement {
         }
         RunValue value = ofLog.get(measurand.id());
         if (value == null) {
-            return new Missing("field-missing", "the run has no log");
+            return new Missing("field-missing", Phrase.of("missing.no-log"));
         }
         return reduction instanceof Reduction.OfColumn of && of.minus().isEmpty()
                 ? background.takenOff(value, of.column())
@@ -215,7 +216,7 @@ final class RunMeasurement {
     private RunValue reading(String name, Unit unit) {
         Reading reading = run.readings().get(name);
         if (reading == null) {
-            return new Missing("field-missing", "the run has no reading “" + name + "”");
+            return new Missing("field-missing", Phrase.of("missing.no-reading", name));
         }
         if (reading instanceof Reading.NotReached bound) {
             Quantity at = bound.censored().bound();
@@ -239,7 +240,7 @@ final class RunMeasurement {
 
     private static Missing unfit(String name, Quantity quantity, Unit unit) {
         return new Missing(
-                "unit-dimension", "the reading “" + name + "”, " + quantity + ", does not convert to " + unit.symbol());
+                "unit-dimension", Phrase.of("missing.reading-unit", name, quantity.toString(), unit.symbol()));
     }
 
     /** The value of a measurand; derived ones are made of others when they are first asked for. */
@@ -251,11 +252,11 @@ final class RunMeasurement {
         Measurand measurand = method.measurands().get(id);
         RunValue made;
         if (measurand == null) {
-            return new Missing("reference-unresolved", "the method has no measurand “" + id + "”");
+            return new Missing("reference-unresolved", Phrase.of("missing.no-measurand", id));
         } else if (depth > method.measurands().size()) {
-            made = new Missing("reference-unresolved", "“" + id + "” is made of itself");
+            made = new Missing("reference-unresolved", Phrase.of("missing.of-itself", id));
         } else if (MethodUnits.natural(method, measurand).isEmpty()) {
-            made = new Missing("unit-dimension", "its unit does not fit what it is made of");
+            made = new Missing("unit-dimension", Phrase.of("missing.unit-of-parts"));
         } else if (measurand.reduction() instanceof Reduction.AmbientLimit limit) {
             RunValue rise = value(limit.rise(), depth + 1);
             made = new HighestAmbient(run, method, item, values).of(limit, rise, measurand.unit());

@@ -3,6 +3,7 @@ package org.evenhand.measure;
 import java.util.OptionalDouble;
 import org.evenhand.model.Reading;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /** What a run says of a measurand. */
 public sealed interface RunValue {
@@ -66,5 +67,5 @@ public sealed interface RunValue {
      * @param rule the rule that tells of it
      * @param why for the reader
      */
-    record Missing(String rule, String why) implements RunValue {}
+    record Missing(String rule, Phrase why) implements RunValue {}
 }

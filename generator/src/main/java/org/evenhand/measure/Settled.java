@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /**
  * The mean over the last window, if the fitted slope has died down.
@@ -110,23 +111,18 @@ final class Settled implements Reducer {
         Optional<SettledFacts> found = facts();
         if (found.isEmpty()) {
             return new Reduced.Refused(
-                    "not-settled",
-                    String.format(
-                            Locale.ROOT,
-                            "the log does not fill the window of %.6g s from which the settled value is taken",
-                            criteria.windowS));
+                    "not-settled", Phrase.of("missing.window", String.format(Locale.ROOT, "%.6g", criteria.windowS)));
         }
         SettledFacts facts = found.get();
         if (!facts.settled()) {
             return new Reduced.Refused(
                     "not-settled",
-                    String.format(
-                            Locale.ROOT,
-                            "it still drifts by %.3g %s within the last %.6g s; the method allows less than %.3g",
-                            facts.drift(),
+                    Phrase.of(
+                            "missing.drifts",
+                            String.format(Locale.ROOT, "%.3g", facts.drift()),
                             criteria.unit.ofDifference().symbol(),
-                            criteria.windowS,
-                            criteria.allowedDrift));
+                            String.format(Locale.ROOT, "%.6g", criteria.windowS),
+                            String.format(Locale.ROOT, "%.3g", criteria.allowedDrift)));
         }
         return Reduced.Figure.likeColumn(facts.mean(), window.meanOfMinus(), window.uncertaintyOfMean());
     }

@@ -3,6 +3,7 @@ package org.evenhand.measure;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.evenhand.log.Samples;
+import org.evenhand.words.Phrase;
 
 /**
  * The integral of a signal over time by the linear trapezoid, and with it the mean over time, integral ÷ duration.
@@ -76,11 +77,10 @@ final class Trapezoid implements Reducer {
         if (!Double.isNaN(gapFromS)) {
             return new Reduced.Refused(
                     "log-gaps",
-                    String.format(
-                            Locale.ROOT,
-                            "there are no samples between %.6g s and %.6g s, a longer gap than the method bridges",
-                            gapFromS,
-                            gapToS));
+                    Phrase.of(
+                            "missing.gap",
+                            String.format(Locale.ROOT, "%.6g", gapFromS),
+                            String.format(Locale.ROOT, "%.6g", gapToS)));
         }
         double column = isWhole ? whole.value() : ofColumn.value();
         double minus = ofMinus.value();

@@ -2,6 +2,7 @@ package org.evenhand.measure;
 
 import java.util.function.Supplier;
 import org.evenhand.quantity.Unit;
+import org.evenhand.words.Phrase;
 
 /** Makes values of numbers that may have left the range in which they can be computed with. */
 final class Values {
@@ -15,6 +16,6 @@ final class Values {
         if (Math.abs(value) <= LARGEST && withinRun <= LARGEST) {
             return new RunValue.Known(value, unit, withinRun, contributions.get());
         }
-        return new RunValue.Missing("implausible", "the value is larger than anything that can be measured");
+        return new RunValue.Missing("implausible", Phrase.of("missing.too-large"));
     }
 }

@@ -8,6 +8,7 @@ import org.evenhand.page.view.FileRow;
 import org.evenhand.page.view.Link;
 import org.evenhand.quantity.Figures;
 import org.evenhand.read.Sha256;
+import org.evenhand.words.Words;
 
 /** Rows of tables of files: name, size, SHA-256. */
 public final class FileRows {
@@ -19,22 +20,22 @@ public final class FileRows {
      *
      * @throws UncheckedIOException if it cannot be read any more
      */
-    public static FileRow of(Path root, RawFile raw) {
+    public static FileRow of(Path root, RawFile raw, Words words) {
         Path file = root.resolve(raw.file());
         try {
-            return new FileRow(link(raw.path()), raw.what(), size(Files.size(file)), sha256(root, raw));
+            return new FileRow(link(raw.path()), raw.what(), size(Files.size(file), words), sha256(root, raw));
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + raw.file(), e);
         }
     }
 
     /** A file that the site makes, by its bytes. */
-    public static FileRow of(String path, String what, byte[] bytes) {
-        return new FileRow(link(path), what, size(bytes.length), Sha256.of(bytes));
+    public static FileRow of(String path, String what, byte[] bytes, Words words) {
+        return new FileRow(link(path), what, size(bytes.length, words), Sha256.of(bytes));
     }
 
     /** A number of bytes for readers: "842 B", "6.2 kB", "17 MB". */
-    public static String size(long bytes) {
+    public static String size(long bytes, Words words) {
         if (bytes < 1000) {
             return bytes + Figures.NO_BREAK_SPACE + "B";
         }
@@ -46,7 +47,7 @@ public final class FileRows {
             scaled /= 1000;
             unit++;
         }
-        return Figures.at(scaled, scaled < 9.95 ? 1 : 0) + Figures.NO_BREAK_SPACE + units[unit];
+        return words.number(Figures.at(scaled, scaled < 9.95 ? 1 : 0)) + Figures.NO_BREAK_SPACE + units[unit];
     }
 
     /** The digest of a raw file: that of measuring, where it was measured. */

@@ -155,7 +155,7 @@ public final class Prose {
         }
 
         /** A button and what it opens; where a browser opens nothing, and on paper, the note stands in the sentence. */
-        private static void note(HtmlWriter writer, String id, String note, Evidence evidence) {
+        private void note(HtmlWriter writer, String id, String note, Evidence evidence) {
             writer.text(WORD_JOINER);
             writer.tag(
                     "button",
@@ -167,7 +167,7 @@ public final class Prose {
                             "popovertarget",
                             id,
                             "aria-label",
-                            "± note: " + evidence.title()));
+                            figures.words().say("sentence.note-of", evidence.title())));
             writer.text("±");
             writer.tag("/button");
             writer.tag("/span");

@@ -57,11 +57,13 @@ class RulesPageTest {
                     .append("](")
                     .append(facts.id())
                     .append(".md) | ");
-            list.append(facts.finds())
+            list.append(facts.finds(org.evenhand.words.Words.english()))
                     .append(" | ")
                     .append(facts.severity().word())
                     .append(" | ");
-            list.append(facts.limit().map(l -> l.value() + "; " + l.origin()).orElse("–"))
+            list.append(facts.limit()
+                            .map(l -> l.value() + "; " + l.origin(org.evenhand.words.Words.english()))
+                            .orElse("–"))
                     .append(" |\n");
         }
         return list.append('\n').toString();

@@ -126,7 +126,7 @@ final class SampleEvidence {
         if (typical == null) {
             return measurand.reduction() instanceof Reduction.TimeUntil
                     ? new RunValue.AtLeast(45, measurand.unit())
-                    : new RunValue.Missing("log", "not made up");
+                    : new RunValue.Missing("log", org.evenhand.words.Phrase.of("missing.told", "not made up"));
         }
         double spread = typical == 405.0 || typical == 412.0 ? 0.06 : 0.004;
         return known(typical * (1 + spread * ((place * 7 % 5) - 2) / 2.0), measurand.unit());

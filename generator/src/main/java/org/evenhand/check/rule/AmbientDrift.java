@@ -13,11 +13,7 @@ import org.evenhand.model.Severity;
 /** The room stays as it is while a run lasts. Limit: common practice, no published source. */
 public final class AmbientDrift implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "ambient-drift",
-                    Group.SURROUNDINGS,
-                    Severity.CAVEAT,
-                    "an ambient temperature that moved during the run")
+    private static final RuleFacts FACTS = RuleFacts.of("ambient-drift", Group.SURROUNDINGS, Severity.CAVEAT)
             .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
 
     @Override

@@ -26,11 +26,7 @@ public final class AmbientExtrapolated implements Rule {
 
     private static final Unit KELVIN = Unit.of("K");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "ambient-extrapolated",
-                    Group.PROSE,
-                    Severity.CAVEAT,
-                    "a statement for an ambient temperature far from those tested")
+    private static final RuleFacts FACTS = RuleFacts.of("ambient-extrapolated", Group.PROSE, Severity.CAVEAT)
             .withLimit("5 K", RuleFacts.COMMON_PRACTICE);
 
     /** Words that make a temperature one of the surroundings. */

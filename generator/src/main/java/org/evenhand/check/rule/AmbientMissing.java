@@ -11,11 +11,7 @@ import org.evenhand.model.Severity;
 /** Without the temperature of the surroundings no temperature, power or throttling can be judged. */
 public final class AmbientMissing implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "ambient-missing",
-            Group.SURROUNDINGS,
-            Severity.WITHHOLD,
-            "a run without ambient temperature, though its method depends on it");
+    private static final RuleFacts FACTS = RuleFacts.of("ambient-missing", Group.SURROUNDINGS, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

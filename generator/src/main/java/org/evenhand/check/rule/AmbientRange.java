@@ -27,12 +27,10 @@ public final class AmbientRange implements Rule {
     private static final Dimension POWER = Unit.of("W").dimension();
     private static final Dimension ENERGY = Unit.of("J").dimension();
 
-    private static final RuleFacts.DefaultLimit FOR_SOUND =
-            new RuleFacts.DefaultLimit("2 K", "tool default, after ISO 7779, for fans that answer to temperature");
+    private static final RuleFacts.DefaultLimit FOR_SOUND = new RuleFacts.DefaultLimit("2 K", "iso-7779");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "ambient-range", Group.SURROUNDINGS, Severity.CAVEAT, "an ambient temperature outside the range")
-            .withLimit("5 K", "tool default, after IEC 62301, to either side of 23 °C");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("ambient-range", Group.SURROUNDINGS, Severity.CAVEAT).withLimit("5 K", "iec-62301-ambient");
 
     /** The lowest and the highest allowed, in °C. */
     private record Allowed(double lowest, double highest, Limit limit) {}
@@ -97,7 +95,12 @@ public final class AmbientRange implements Rule {
             return Optional.of(new Allowed(
                     range.lowest().in(Ambient.CELSIUS),
                     range.highest().in(Ambient.CELSIUS),
-                    new Limit(range.lowest() + " to " + range.highest(), "the method " + method.id())));
+                    new Limit(
+                            report.say(
+                                    "rule-origin.range",
+                                    range.lowest().toString(),
+                                    range.highest().toString()),
+                            report.ofMethod(method))));
         }
         List<Measurand> shown = Shown.of(study, run);
         boolean sound = shown.stream().anyMatch(m -> m.unit().kind() == UnitKind.LEVEL)

@@ -17,11 +17,7 @@ public final class AmbientSpread implements Rule {
 
     private static final Unit KELVIN = Unit.of("K");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "ambient-spread",
-                    Group.SURROUNDINGS,
-                    Severity.REFUSE,
-                    "runs at different ambient temperatures held against each other")
+    private static final RuleFacts FACTS = RuleFacts.of("ambient-spread", Group.SURROUNDINGS, Severity.REFUSE)
             .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
 
     @Override

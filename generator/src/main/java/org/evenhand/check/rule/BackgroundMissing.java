@@ -18,11 +18,7 @@ public final class BackgroundMissing implements Rule {
 
     private static final Unit SECOND = Unit.of("s");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "background-missing",
-                    Group.SOUND,
-                    Severity.WITHHOLD,
-                    "a sound level without a background reading of the same place and hour")
+    private static final RuleFacts FACTS = RuleFacts.of("background-missing", Group.SOUND, Severity.WITHHOLD)
             .withLimit("1 h", RuleFacts.COMMON_PRACTICE);
 
     @Override

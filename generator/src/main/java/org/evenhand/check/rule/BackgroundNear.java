@@ -9,7 +9,6 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts.ColumnFacts;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
 import org.evenhand.model.Place;
@@ -23,9 +22,8 @@ public final class BackgroundNear implements Rule {
     private static final double LEAST_DB = 3;
     private static final double ROUNDING_DB = 1e-9;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "background-near", Group.SOUND, Severity.CAVEAT, "a sound level too near to the background")
-            .withLimit("6 dB", "tool default, after ISO 3744:2010");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("background-near", Group.SOUND, Severity.CAVEAT).withLimit("6 dB", "iso-3744");
 
     @Override
     public RuleFacts facts() {
@@ -84,7 +82,7 @@ public final class BackgroundNear implements Rule {
             if (bound && sides.measurand().equals(measurand) && sides.runs().contains(run)) {
                 report.at(place, study.subject(sides))
                         .as(Severity.REFUSE)
-                        .against(new Limit("3 dB", "after ISO 3746:2010, 8.3.3"))
+                        .against(report.limit("3 dB", "iso-3746"))
                         .meaning(report.say("rules-sound.background-near.meaning-3"))
                         .found(message, report.say("rules-sound.background-near.remedy"));
             }

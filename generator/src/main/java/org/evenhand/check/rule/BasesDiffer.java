@@ -16,8 +16,7 @@ import org.evenhand.model.Subject;
 /** Percentages stand beside each other only if they are of the same base. */
 public final class BasesDiffer implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "bases-differ", Group.REPEATS, Severity.REFUSE, "ratios beside each other that have different bases");
+    private static final RuleFacts FACTS = RuleFacts.of("bases-differ", Group.REPEATS, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {

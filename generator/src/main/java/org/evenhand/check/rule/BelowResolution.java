@@ -28,12 +28,8 @@ public final class BelowResolution implements Rule {
     /** Room for decimals that binary numbers cannot hold. */
     private static final double ROUNDING = 1e-9;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "below-resolution",
-                    Group.POWER,
-                    Severity.CAVEAT,
-                    "a difference smaller than two steps of the instrument")
-            .withLimit("2", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("below-resolution", Group.POWER, Severity.CAVEAT).withLimit("2", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

@@ -20,11 +20,7 @@ import org.evenhand.model.Subject;
 /** Power at the wall, at the input, at a rail, and as a chip estimates it: four measurands, compared only like with like. */
 public final class BoundaryMixed implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "boundary-mixed",
-            Group.POWER,
-            Severity.REFUSE,
-            "powers or energies that were measured at different places along the supply");
+    private static final RuleFacts FACTS = RuleFacts.of("boundary-mixed", Group.POWER, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {

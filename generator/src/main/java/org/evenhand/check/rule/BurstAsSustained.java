@@ -22,12 +22,8 @@ public final class BurstAsSustained implements Rule {
     private static final double FIRST_S = 60;
     private static final double LAST_S = 600;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "burst-as-sustained",
-                    Group.TIME,
-                    Severity.CAVEAT,
-                    "a performance that fades from the first minute to the last ten")
-            .withLimit("5 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("burst-as-sustained", Group.TIME, Severity.CAVEAT).withLimit("5 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

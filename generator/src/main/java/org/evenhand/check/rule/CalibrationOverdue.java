@@ -23,11 +23,7 @@ import org.evenhand.model.Subject;
 /** An instrument vouches for its readings as long as its calibration holds. Source: ISO/IEC 17025:2017, 6.4 and 6.5. */
 public final class CalibrationOverdue implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "calibration-overdue",
-            Group.RECORD,
-            Severity.CAVEAT,
-            "values by an instrument that is not named, or whose calibration had lapsed");
+    private static final RuleFacts FACTS = RuleFacts.of("calibration-overdue", Group.RECORD, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

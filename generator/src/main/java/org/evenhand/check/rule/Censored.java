@@ -18,8 +18,7 @@ import org.evenhand.model.Severity;
 /** What did not happen within a run may happen after it. */
 public final class Censored implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "censored", Group.TIME, Severity.CAVEAT, "an event that did not happen while it was watched for");
+    private static final RuleFacts FACTS = RuleFacts.of("censored", Group.TIME, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -17,11 +17,7 @@ public final class ChangeUnrecorded implements Rule {
 
     private static final int SHOWN = 3;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "change-unrecorded",
-            Group.RECORD,
-            Severity.WITHHOLD,
-            "figures of a final answer that differ from those published, without a revision that says so");
+    private static final RuleFacts FACTS = RuleFacts.of("change-unrecorded", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -19,11 +19,7 @@ import org.evenhand.model.Subject;
  */
 public final class ContentActive implements FolderRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "content-active",
-            Group.READING,
-            Severity.WITHHOLD,
-            "a text that would run something in a reader's browser");
+    private static final RuleFacts FACTS = RuleFacts.of("content-active", Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

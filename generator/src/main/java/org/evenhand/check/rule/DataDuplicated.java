@@ -22,8 +22,7 @@ public final class DataDuplicated implements Rule {
     /** Fewer samples than this can be alike by chance. */
     private static final long TELLING_SAMPLES = 10;
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("data-duplicated", Group.RECORD, Severity.WITHHOLD, "the same log under two runs");
+    private static final RuleFacts FACTS = RuleFacts.of("data-duplicated", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -18,11 +18,7 @@ import org.evenhand.model.Study;
 /** Calibration, run, answer and revision follow one another. Source: ISO/IEC 17025:2017, 7.8.2.1 h to j. */
 public final class DatesOutOfOrder implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "dates-out-of-order",
-            Group.RECORD,
-            Severity.WITHHOLD,
-            "a run after its answer, a revision before it, or a calibration after the run");
+    private static final RuleFacts FACTS = RuleFacts.of("dates-out-of-order", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

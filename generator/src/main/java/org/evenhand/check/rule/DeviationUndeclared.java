@@ -17,11 +17,7 @@ public final class DeviationUndeclared implements Rule {
 
     private static final Unit SECOND = Unit.of("s");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "deviation-undeclared",
-                    Group.RECORD,
-                    Severity.WITHHOLD,
-                    "a run that differs from its method without saying so")
+    private static final RuleFacts FACTS = RuleFacts.of("deviation-undeclared", Group.RECORD, Severity.WITHHOLD)
             .withLimit("5 %", RuleFacts.COMMON_PRACTICE);
 
     @Override

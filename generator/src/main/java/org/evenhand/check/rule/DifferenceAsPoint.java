@@ -9,11 +9,7 @@ import org.evenhand.read.Rules;
 /** A rise of 45 °F is 25 K. Applied wherever a difference is wanted. Source: NIST SP 811 (2008), B.8. */
 public final class DifferenceAsPoint implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.DIFFERENCE_AS_POINT,
-            Group.READING,
-            Severity.WITHHOLD,
-            "a difference of temperatures written as a point on the scale");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.DIFFERENCE_AS_POINT, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -9,11 +9,7 @@ import org.evenhand.words.Words;
 /** A direction is said only of a comparison that differs, and in its sense. */
 public final class DifferenceNotShown implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "difference-not-shown",
-            Group.PROSE,
-            Severity.WITHHOLD,
-            "a direction in the text that the interval does not carry");
+    private static final RuleFacts FACTS = RuleFacts.of("difference-not-shown", Group.PROSE, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

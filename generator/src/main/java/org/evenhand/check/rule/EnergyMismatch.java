@@ -26,12 +26,8 @@ public final class EnergyMismatch implements Rule {
 
     private static final Unit SECOND = Unit.of("s");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "energy-mismatch",
-                    Group.POWER,
-                    Severity.WITHHOLD,
-                    "a stated energy that the power and the time do not bear out")
-            .withLimit("2 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("energy-mismatch", Group.POWER, Severity.WITHHOLD).withLimit("2 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

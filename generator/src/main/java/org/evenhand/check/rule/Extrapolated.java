@@ -8,7 +8,6 @@ import org.evenhand.check.Rule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Severity;
 import org.evenhand.prose.Mention;
 import org.evenhand.quantity.MisreadException;
@@ -18,11 +17,7 @@ import org.evenhand.quantity.Unit;
 /** What was found between the lowest and the highest level says nothing of what lies beyond. */
 public final class Extrapolated implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "extrapolated",
-            Group.PROSE,
-            Severity.CAVEAT,
-            "a value of the factor in the text that lies beyond those tested");
+    private static final RuleFacts FACTS = RuleFacts.of("extrapolated", Group.PROSE, Severity.CAVEAT);
 
     /** A value on the edge may be written more coarsely than it was set. */
     private static final double ROUNDING = 0.005;
@@ -59,9 +54,12 @@ public final class Extrapolated implements Rule {
             double value = mention.unit().to(unit).apply(mention.value());
             if (value < lowest - slack || value > highest + slack) {
                 report.at(mention.place(), study.subject())
-                        .against(new Limit(
-                                Report.number(lowest) + " to " + Report.number(highest) + " " + unit.symbol(),
-                                "the range tested"))
+                        .against(report.limit(
+                                report.say(
+                                        "rule-origin.range",
+                                        Report.number(lowest),
+                                        Report.number(highest) + " " + unit.symbol()),
+                                "range-tested"))
                         .meaning(report.say("rules-prose.extrapolated.meaning"))
                         .found(
                                 report.say(

@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** Of two values for one field neither is taken. Applied where a document becomes a tree. */
 public final class FieldDuplicate implements ReadingRule {
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of(Rules.FIELD_DUPLICATE, Group.READING, Severity.WITHHOLD, "a field that is written twice");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.FIELD_DUPLICATE, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

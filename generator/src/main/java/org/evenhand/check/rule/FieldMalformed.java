@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** A value has the form that its field takes. Applied by the type of each field. */
 public final class FieldMalformed implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.FIELD_MALFORMED, Group.READING, Severity.WITHHOLD, "a value of another form than the field takes");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.FIELD_MALFORMED, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

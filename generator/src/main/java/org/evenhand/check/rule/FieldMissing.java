@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** What a file of its kind needs is there. Applied by the shape of each kind of file, and to the columns of logs. */
 public final class FieldMissing implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.FIELD_MISSING, Group.READING, Severity.WITHHOLD, "a field that must be there and is not");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.FIELD_MISSING, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

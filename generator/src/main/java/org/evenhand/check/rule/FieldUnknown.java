@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** A misspelt field does not get lost. Applied by the shape of each kind of file. */
 public final class FieldUnknown implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.FIELD_UNKNOWN, Group.READING, Severity.WITHHOLD, "a field that no file of this kind has");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.FIELD_UNKNOWN, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

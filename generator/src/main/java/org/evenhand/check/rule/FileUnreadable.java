@@ -9,11 +9,7 @@ import org.evenhand.read.Rules;
 /** A file is there, and is what its name says. Applied where bytes become text and text a tree. */
 public final class FileUnreadable implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.FILE_UNREADABLE,
-            Group.READING,
-            Severity.WITHHOLD,
-            "a file that is missing or is not what its name says");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.FILE_UNREADABLE, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -27,11 +27,7 @@ public final class HazardUndeclared implements Rule {
     private static final Unit CELSIUS = Unit.of("°C");
     private static final Pattern BATTERY = Pattern.compile("\\bbatter(?:y|ies)\\b", Pattern.CASE_INSENSITIVE);
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "hazard-undeclared",
-                    Group.RECORD,
-                    Severity.WITHHOLD,
-                    "a method that touches mains, heat, batteries or raised voltage without saying so")
+    private static final RuleFacts FACTS = RuleFacts.of("hazard-undeclared", Group.RECORD, Severity.WITHHOLD)
             .withLimit("60 °C", RuleFacts.COMMON_PRACTICE);
 
     /** What tells, of a run, that a hazard is there. */

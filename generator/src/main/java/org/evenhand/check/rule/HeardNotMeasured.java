@@ -21,8 +21,7 @@ public final class HeardNotMeasured implements Rule {
     /** Words by which a judgement by ear is known. */
     private static final Set<String> WORDS = Set.of("heard", "hear", "audible", "loudness", "noise", "ear", "listener");
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("heard-not-measured", Group.SOUND, Severity.CAVEAT, "a judgement by ear");
+    private static final RuleFacts FACTS = RuleFacts.of("heard-not-measured", Group.SOUND, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** Two things have two names, capitals apart. Applied to the names of files, levels and comparisons. */
 public final class IdCollision implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.ID_COLLISION, Group.READING, Severity.WITHHOLD, "two names that addresses cannot tell apart");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.ID_COLLISION, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -16,8 +16,7 @@ import org.evenhand.model.Severity;
 /** Power as it is read, and power with idle taken off, are two measurands. */
 public final class IdleBasisMixed implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "idle-basis-mixed", Group.POWER, Severity.REFUSE, "gross power or energy held against net of idle");
+    private static final RuleFacts FACTS = RuleFacts.of("idle-basis-mixed", Group.POWER, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {

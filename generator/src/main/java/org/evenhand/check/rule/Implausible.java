@@ -12,7 +12,6 @@ import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts.ColumnFacts;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Instrument;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.Reduction;
 import org.evenhand.model.Severity;
@@ -32,10 +31,8 @@ public final class Implausible implements Rule {
     private static final double TIMES_RATING = 2;
     private static final double COVERAGE = 2;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "implausible", Group.SURROUNDINGS, Severity.WITHHOLD, "values that are physically impossible")
-            .withLimit(
-                    "1 K", "tool default, beyond what the instruments' limits of error explain; no published source");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("implausible", Group.SURROUNDINGS, Severity.WITHHOLD).withLimit("1 K", "limits-of-error");
 
     @Override
     public RuleFacts facts() {
@@ -106,7 +103,7 @@ public final class Implausible implements Rule {
             return;
         }
         report.at(run.run().places().of("log"), study.subject(run))
-                .against(new Limit(most + " and 50 K more", RuleFacts.COMMON_PRACTICE))
+                .against(report.limit(report.say("rule-origin.and-more", most.toString()), RuleFacts.COMMON_PRACTICE))
                 .meaning(report.say("rules-surroundings.implausible.meaning-2"))
                 .found(
                         report.say(
@@ -130,7 +127,7 @@ public final class Implausible implements Rule {
                 + known.unit().symbol();
         Report.Draft draft = report.at(run.run().places().of(field), study.subject(run));
         if (known.value() < -COVERAGE * known.standardUncertainty()) {
-            draft.against(new Limit("0 " + known.unit().symbol(), "energy is taken, not given"))
+            draft.against(report.limit("0 " + known.unit().symbol(), "energy-taken"))
                     .meaning(report.say("rules-surroundings.implausible.meaning-3"))
                     .found(
                             report.say(
@@ -143,7 +140,9 @@ public final class Implausible implements Rule {
         }
         Optional<Double> ratingW = power ? ratingW(study, run) : Optional.empty();
         if (ratingW.isPresent() && known.unit().to(WATT).fast().apply(known.value()) > TIMES_RATING * ratingW.get()) {
-            draft.against(new Limit("twice " + Report.number(ratingW.get()) + " W", RuleFacts.COMMON_PRACTICE))
+            draft.against(report.limit(
+                            report.say("rule-origin.twice", Report.number(ratingW.get()) + " W"),
+                            RuleFacts.COMMON_PRACTICE))
                     .meaning(report.say("rules-surroundings.implausible.meaning-4"))
                     .found(
                             report.say(

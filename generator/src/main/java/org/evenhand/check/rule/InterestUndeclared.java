@@ -12,8 +12,7 @@ import org.evenhand.model.Severity;
 /** Whoever was given the item may wish to please the giver; the reader should know. */
 public final class InterestUndeclared implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "interest-undeclared", Group.RECORD, Severity.CAVEAT, "an item of which nobody says how it was come by");
+    private static final RuleFacts FACTS = RuleFacts.of("interest-undeclared", Group.RECORD, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

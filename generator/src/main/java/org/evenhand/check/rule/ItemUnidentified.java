@@ -13,11 +13,7 @@ import org.evenhand.model.Severity;
 /** Without the specimen's name nobody can tell what was tested. Source: ISO/IEC 17025:2017, 7.8.2.1 g. */
 public final class ItemUnidentified implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "item-unidentified",
-            Group.RECORD,
-            Severity.WITHHOLD,
-            "a run that does not say on which specimen it was made");
+    private static final RuleFacts FACTS = RuleFacts.of("item-unidentified", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

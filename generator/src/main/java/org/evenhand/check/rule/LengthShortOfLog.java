@@ -15,11 +15,7 @@ public final class LengthShortOfLog implements Rule {
     private static final Unit SECOND = Unit.of("s");
     private static final double SECONDS_PER_MINUTE = 60;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "length-short-of-log",
-                    Group.TIME,
-                    Severity.WITHHOLD,
-                    "a declared length that the log does not bear out")
+    private static final RuleFacts FACTS = RuleFacts.of("length-short-of-log", Group.TIME, Severity.WITHHOLD)
             .withLimit("2 %", RuleFacts.COMMON_PRACTICE);
 
     @Override

@@ -16,9 +16,8 @@ public final class LengthSpread implements Rule {
 
     private static final Unit SECOND = Unit.of("s");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "length-spread", Group.TIME, Severity.REFUSE, "runs of unequal length held against each other")
-            .withLimit("5 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("length-spread", Group.TIME, Severity.REFUSE).withLimit("5 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

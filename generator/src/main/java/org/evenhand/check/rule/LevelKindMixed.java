@@ -22,12 +22,8 @@ public final class LevelKindMixed implements Rule {
 
     private static final Unit METRE = Unit.of("m");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "level-kind-mixed",
-                    Group.SOUND,
-                    Severity.REFUSE,
-                    "sound levels of different kinds held against each other")
-            .withLimit("5 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("level-kind-mixed", Group.SOUND, Severity.REFUSE).withLimit("5 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

@@ -24,9 +24,8 @@ public final class LogGaps implements Rule {
 
     private static final double TIME_CONSTANTS_IN_GAP = 0.1;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "log-gaps", Group.TIME, Severity.CAVEAT, "a log from which samples are missing")
-            .withLimit("2 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("log-gaps", Group.TIME, Severity.CAVEAT).withLimit("2 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {
@@ -89,7 +88,7 @@ public final class LogGaps implements Rule {
         if (stated.isPresent() || shortestS.isEmpty()) {
             return stated;
         }
-        String origin = "a tenth of the time constant of the run; common practice, no published source";
+        String origin = "time-constant";
         String limitS = new java.math.BigDecimal(shortestS.getAsDouble() * TIME_CONSTANTS_IN_GAP)
                 .round(new java.math.MathContext(3))
                 .toPlainString();

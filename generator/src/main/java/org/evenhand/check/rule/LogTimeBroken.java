@@ -10,11 +10,7 @@ import org.evenhand.model.Severity;
 /** Times in a log rise from sample to sample, and dates carry their offset. Source: RFC 3339. */
 public final class LogTimeBroken implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "log-time-broken",
-            Group.TIME,
-            Severity.WITHHOLD,
-            "times in a log that do not rise, or do not say their offset from UTC");
+    private static final RuleFacts FACTS = RuleFacts.of("log-time-broken", Group.TIME, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -19,9 +19,8 @@ public final class LogTooCoarse implements Rule {
 
     private static final Unit SECOND = Unit.of("s");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "log-too-coarse", Group.TIME, Severity.CAVEAT, "samples too far apart for the time that is read")
-            .withLimit("10 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("log-too-coarse", Group.TIME, Severity.CAVEAT).withLimit("10 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

@@ -10,7 +10,6 @@ import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts.ColumnFacts;
 import org.evenhand.model.Instrument;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Method;
 import org.evenhand.model.Origin;
 import org.evenhand.model.Place;
@@ -23,17 +22,13 @@ import org.evenhand.quantity.Unit;
 /** A power meter is good enough for what it reads. Source of the default limits: IEC 62301:2011, 4.4. */
 public final class MeterUncertain implements Rule {
 
-    private static final String STEPS_ORIGIN = "tool default, after IEC 62301:2011, 4.4";
+    private static final String STEPS_ORIGIN = "iec-62301-meter";
 
     /** Room for a limit that is met exactly. */
     private static final double ROUNDING = 1 + 1e-9;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "meter-uncertain",
-                    Group.POWER,
-                    Severity.CAVEAT,
-                    "a meter that is too uncertain, or too coarse, for the power it read")
-            .withLimit("2 %", "tool default, after IEC 62301:2011, 4.4");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("meter-uncertain", Group.POWER, Severity.CAVEAT).withLimit("2 %", "iec-62301-meter");
 
     @Override
     public RuleFacts facts() {
@@ -91,7 +86,7 @@ public final class MeterUncertain implements Rule {
             double finestW = powerW <= 10 ? 0.01 : powerW <= 100 ? 0.1 : 1;
             if (stepW > finestW * ROUNDING) {
                 report.at(place, study.subject(run).on(Reach.of(study, run, source.name())))
-                        .against(new Limit(Report.number(finestW) + " W", STEPS_ORIGIN))
+                        .against(report.limit(Report.number(finestW) + " W", STEPS_ORIGIN))
                         .meaning(report.say("rules-power.meter-uncertain.meaning"))
                         .found(
                                 report.say(

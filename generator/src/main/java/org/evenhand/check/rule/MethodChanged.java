@@ -14,11 +14,7 @@ import org.evenhand.model.Severity;
 /** Runs under different versions of a method are not held against each other. Source: ISO/IEC 17025:2017, 7.8.2.1 f. */
 public final class MethodChanged implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "method-changed",
-            Group.RECORD,
-            Severity.REFUSE,
-            "runs under different versions of a method held against each other");
+    private static final RuleFacts FACTS = RuleFacts.of("method-changed", Group.RECORD, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {

@@ -27,9 +27,8 @@ public final class NotSettled implements Rule {
 
     private static final double WINDOW_S = 30 * 60;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "not-settled", Group.TIME, Severity.CAVEAT, "a temperature that was still rising when it was read")
-            .withLimit("3 K", "tool default, after IEC 62368-1 B.1.6: in 30 min");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("not-settled", Group.TIME, Severity.CAVEAT).withLimit("3 K", "iec-62368-settled");
 
     @Override
     public RuleFacts facts() {
@@ -69,7 +68,7 @@ public final class NotSettled implements Rule {
         LevelRun first = unsettled.get(0);
         report.at(study.place(sides), study.subject(sides))
                 .as(Severity.REFUSE)
-                .against(criterion(study.method(first.run()), measurand))
+                .against(criterion(report, study.method(first.run()), measurand))
                 .meaning(report.say("rules-time.not-settled.meaning"))
                 .found(
                         report.say(
@@ -78,7 +77,7 @@ public final class NotSettled implements Rule {
                                 sides.runs().size(),
                                 measurand.title(),
                                 first.run().id(),
-                                why(first, measurand)),
+                                why(first, measurand, report)),
                         report.say("rules-time.not-settled.remedy"));
     }
 
@@ -91,14 +90,14 @@ public final class NotSettled implements Rule {
             Set<MeasurandId> reach,
             Report report) {
         report.at(run.run().places().of("log"), study.subject(run).on(reach))
-                .against(criterion(study.method(run.run()), settled))
+                .against(criterion(report, study.method(run.run()), settled))
                 .meaning(report.say("rules-time.not-settled.meaning-2"))
                 .found(
                         report.say(
                                 "rules-time.not-settled.found-2",
                                 concerned.title(),
                                 run.run().id(),
-                                why(run, settled)),
+                                why(run, settled, report)),
                         report.say("rules-time.not-settled.remedy-2"));
     }
 
@@ -168,13 +167,18 @@ public final class NotSettled implements Rule {
         return ((Reduction.OfColumn) measurand.reduction()).column();
     }
 
-    private static String why(LevelRun run, Measurand measurand) {
-        return ((RunValue.Missing) run.measured().value(measurand.id())).why();
+    private static String why(LevelRun run, Measurand measurand, Report report) {
+        return ((RunValue.Missing) run.measured().value(measurand.id())).why().in(report.words());
     }
 
-    private static Limit criterion(Method method, Measurand measurand) {
+    private static Limit criterion(Report report, Method method, Measurand measurand) {
         Statistic.Settled settled = (Statistic.Settled) ((Reduction.OfColumn) measurand.reduction()).statistic();
-        return new Limit(settled.settledBelow() + " in " + settled.window(), "the method " + method.id());
+        return new Limit(
+                report.say(
+                        "rule-origin.in-time",
+                        settled.settledBelow().toString(),
+                        settled.window().toString()),
+                report.ofMethod(method));
     }
 
     private static String key(LevelRun run, Measurand measurand) {

@@ -9,11 +9,7 @@ import org.evenhand.read.Rules;
 /** A number means one thing. Applied to quantities and to the fields of logs. */
 public final class NumberAmbiguous implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.NUMBER_AMBIGUOUS,
-            Group.READING,
-            Severity.WITHHOLD,
-            "a number that can be read in two ways, or is none");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.NUMBER_AMBIGUOUS, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -9,11 +9,7 @@ import org.evenhand.words.Words;
 /** A number in a link must be the computed one. */
 public final class NumberMismatch implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "number-mismatch",
-            Group.PROSE,
-            Severity.WITHHOLD,
-            "a quantity in the text that differs from its evidence at the precision written");
+    private static final RuleFacts FACTS = RuleFacts.of("number-mismatch", Group.PROSE, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

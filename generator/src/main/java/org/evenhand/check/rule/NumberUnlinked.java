@@ -9,8 +9,7 @@ import org.evenhand.words.Words;
 /** A quantity is bound to its evidence, or marked as given. */
 public final class NumberUnlinked implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "number-unlinked", Group.PROSE, Severity.CAVEAT, "a quantity in the text with nothing behind it");
+    private static final RuleFacts FACTS = RuleFacts.of("number-unlinked", Group.PROSE, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -18,8 +18,7 @@ import org.evenhand.model.Severity;
 /** First all of one, then all of the other: what changed meanwhile counts for the difference. Source: T. Mytkowicz et al., ASPLOS 2009. */
 public final class OrderConfounded implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "order-confounded", Group.REPEATS, Severity.CAVEAT, "all runs of one level before all runs of another");
+    private static final RuleFacts FACTS = RuleFacts.of("order-confounded", Group.REPEATS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -7,7 +7,6 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.Counts;
 import org.evenhand.compare.LevelSummary;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
 import org.evenhand.statistics.Grubbs;
@@ -15,13 +14,12 @@ import org.evenhand.statistics.Grubbs;
 /** A value far off the others is told, and not taken away. Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1. */
 public final class Outlier implements Rule {
 
-    private static final String ORIGIN = "two-sided, α = 0.05, after NIST/SEMATECH e-Handbook, 1.3.5.17.1";
+    private static final String ORIGIN = "nist-grubbs";
 
     /** In six values or fewer the test finds an outlier too often, as its source says. */
     private static final int FEWEST = 7;
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("outlier", Group.REPEATS, Severity.NOTE, "a value that Grubbs’ test calls an outlier");
+    private static final RuleFacts FACTS = RuleFacts.of("outlier", Group.REPEATS, Severity.NOTE);
 
     @Override
     public RuleFacts facts() {
@@ -39,7 +37,7 @@ public final class Outlier implements Rule {
                                             .of("levels/"
                                                     + study.study().levels().indexOf(summary.level())),
                                     subject(study, summary, outlier))
-                            .against(new Limit("G " + Report.number(outlier.critical()), ORIGIN))
+                            .against(report.limit("G " + Report.number(outlier.critical()), ORIGIN))
                             .meaning(report.say("rules-repeats.outlier.meaning"))
                             .found(
                                     report.say(

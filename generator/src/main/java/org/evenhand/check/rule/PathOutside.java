@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** Nothing outside the folder is read. Applied to every path and link. */
 public final class PathOutside implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.PATH_OUTSIDE, Group.READING, Severity.WITHHOLD, "a path that leads out of the results folder");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.PATH_OUTSIDE, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

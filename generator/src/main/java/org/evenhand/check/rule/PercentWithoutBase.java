@@ -9,8 +9,7 @@ import org.evenhand.words.Words;
 /** A percentage names its base. Source: NIST SP 811 (2008), 7.10.2; Hoefler and Belli, SC 2015, rule 1. */
 public final class PercentWithoutBase implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "percent-without-base", Group.PROSE, Severity.WITHHOLD, "a percentage that does not say of what");
+    private static final RuleFacts FACTS = RuleFacts.of("percent-without-base", Group.PROSE, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

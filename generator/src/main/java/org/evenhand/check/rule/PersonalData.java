@@ -33,11 +33,7 @@ public final class PersonalData implements FolderRule {
 
     private static final Set<String> KINDS = Set.of("yaml", "yml", "json", "md", "csv", "txt", "log", "gz");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "personal-data",
-            Group.READING,
-            Severity.CAVEAT,
-            "home folders, network addresses, names of wireless networks and e-mail addresses in files and logs");
+    private static final RuleFacts FACTS = RuleFacts.of("personal-data", Group.READING, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

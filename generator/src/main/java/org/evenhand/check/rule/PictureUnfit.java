@@ -26,11 +26,7 @@ import org.evenhand.read.Rules;
 /** A picture is decoded and drawn anew, so that nothing but its pixels is published; one that cannot be is not shown. */
 public final class PictureUnfit implements FolderRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            UnfitException.RULE,
-            Group.READING,
-            Severity.WITHHOLD,
-            "a picture that cannot be shown, or is not described");
+    private static final RuleFacts FACTS = RuleFacts.of(UnfitException.RULE, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

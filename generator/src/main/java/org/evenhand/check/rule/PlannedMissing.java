@@ -15,8 +15,7 @@ import org.evenhand.model.Study;
  */
 public final class PlannedMissing implements Rule {
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("planned-missing", Group.RECORD, Severity.WITHHOLD, "planned runs of which nothing is said");
+    private static final RuleFacts FACTS = RuleFacts.of("planned-missing", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -25,12 +25,8 @@ public final class PlateauFar implements Rule {
     /** So many standard uncertainties of the plateau tell a remainder from none. */
     private static final double COVERAGE = 2;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "plateau-far",
-                    Group.TIME,
-                    Severity.CAVEAT,
-                    "a settled value though the fitted approach has some way to go")
-            .withLimit("1 K", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("plateau-far", Group.TIME, Severity.CAVEAT).withLimit("1 K", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {
@@ -55,7 +51,7 @@ public final class PlateauFar implements Rule {
                                             "rules-time.plateau-far.found",
                                             measurand.title(),
                                             run.run().id(),
-                                            missing.why()),
+                                            missing.why().in(report.words())),
                                     report.say("rules-time.plateau-far.remedy"));
                 }
             }

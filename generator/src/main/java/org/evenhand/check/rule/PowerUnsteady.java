@@ -20,9 +20,8 @@ public final class PowerUnsteady implements Rule {
 
     private static final double WINDOW_S = 300;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "power-unsteady", Group.POWER, Severity.CAVEAT, "a mean of a power that drifts")
-            .withLimit("5 %", "tool default, after IEC 62301:2005, 5.3.1");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("power-unsteady", Group.POWER, Severity.CAVEAT).withLimit("5 %", "iec-62301-steady");
 
     @Override
     public RuleFacts facts() {

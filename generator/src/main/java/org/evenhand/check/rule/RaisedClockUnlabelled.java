@@ -18,11 +18,7 @@ public final class RaisedClockUnlabelled implements Rule {
     private static final String CLOCK = "clock";
     private static final Unit MEGAHERTZ = Unit.of("MHz");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "raised-clock-unlabelled",
-                    Group.POWER,
-                    Severity.WITHHOLD,
-                    "a clock above the maker’s figure that the run does not state")
+    private static final RuleFacts FACTS = RuleFacts.of("raised-clock-unlabelled", Group.POWER, Severity.WITHHOLD)
             .withLimit("1 %", RuleFacts.COMMON_PRACTICE);
 
     @Override

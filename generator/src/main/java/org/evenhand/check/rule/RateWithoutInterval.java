@@ -9,8 +9,7 @@ import org.evenhand.words.Words;
 /** A share of few carries its exact interval. */
 public final class RateWithoutInterval implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "rate-without-interval", Group.PROSE, Severity.CAVEAT, "so many of so many as a bare percentage");
+    private static final RuleFacts FACTS = RuleFacts.of("rate-without-interval", Group.PROSE, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** A name leads to what it names. Applied when all files are known, and to the links of the text. */
 public final class ReferenceUnresolved implements ReadingRule {
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of(Rules.REFERENCE_UNRESOLVED, Group.READING, Severity.WITHHOLD, "a name that leads nowhere");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.REFERENCE_UNRESOLVED, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -19,11 +19,7 @@ import org.evenhand.model.Severity;
 /** Repeats within a specimen tell of that specimen. Source: T. Kalibera, R. Jones, ISMM ’13, section 6. */
 public final class RepeatsAtLowestLevel implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "repeats-at-lowest-level",
-            Group.REPEATS,
-            Severity.CAVEAT,
-            "repeats of one specimen that are counted as if they were specimens");
+    private static final RuleFacts FACTS = RuleFacts.of("repeats-at-lowest-level", Group.REPEATS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -8,7 +8,6 @@ import org.evenhand.check.Rule;
 import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
-import org.evenhand.model.Limit;
 import org.evenhand.model.MeasurandId;
 import org.evenhand.model.Method;
 import org.evenhand.model.Reduction;
@@ -20,13 +19,9 @@ import org.evenhand.model.Severity;
  */
 public final class RiseMisused implements Rule {
 
-    private static final String ORIGIN = "tool default, after IEC 60950-1 1.4.12.3";
+    private static final String ORIGIN = "iec-60950";
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "rise-misused",
-            Group.SURROUNDINGS,
-            Severity.REFUSE,
-            "rises above ambient compared where cooling or clock answers to temperature");
+    private static final RuleFacts FACTS = RuleFacts.of("rise-misused", Group.SURROUNDINGS, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {
@@ -55,7 +50,7 @@ public final class RiseMisused implements Rule {
                         study.subject().on(id))
                 .meaning(report.say("rules-surroundings.rise-misused.meaning"));
         if (method.cooling().filter(Method.Cooling.FIXED::equals).isEmpty()) {
-            draft.against(new Limit("fixed cooling", ORIGIN))
+            draft.against(report.limit(report.say("rule-origin.fixed-cooling"), ORIGIN))
                     .found(
                             report.say(
                                     "rules-surroundings.rise-misused.found",
@@ -72,7 +67,7 @@ public final class RiseMisused implements Rule {
                 .anyMatch(r -> r.measured().value(id.measurand()).number().isPresent());
         if (!held.isEmpty()) {
             draft.as(shown ? Severity.WITHHOLD : Severity.NOTE)
-                    .against(new Limit("no throttling", ORIGIN))
+                    .against(report.limit(report.say("rule-origin.no-throttling"), ORIGIN))
                     .found(
                             report.say(
                                     "rules-surroundings.rise-misused.found-2",
@@ -95,7 +90,7 @@ public final class RiseMisused implements Rule {
                     .notCheckable("cooling", report.say("rules-surroundings.rise-misused.give"));
         } else if (method.cooling().get() == Method.Cooling.CONTROLLED) {
             report.at(study.place(sides), study.subject(sides))
-                    .against(new Limit("fixed cooling", ORIGIN))
+                    .against(report.limit(report.say("rule-origin.fixed-cooling"), ORIGIN))
                     .meaning(report.say("rules-surroundings.rise-misused.meaning-2"))
                     .found(
                             report.say(
@@ -122,7 +117,7 @@ public final class RiseMisused implements Rule {
             return;
         }
         report.at(study.place(sides), study.subject(sides))
-                .against(new Limit("no throttling", ORIGIN))
+                .against(report.limit(report.say("rule-origin.no-throttling"), ORIGIN))
                 .meaning(report.say("rules-surroundings.rise-misused.meaning-3"))
                 .found(
                         report.say(

@@ -18,9 +18,8 @@ import org.evenhand.quantity.Unit;
  */
 public final class RunExcluded implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "run-excluded", Group.RECORD, Severity.CAVEAT, "many runs that are left out of a summary")
-            .withLimit("25 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("run-excluded", Group.RECORD, Severity.CAVEAT).withLimit("25 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

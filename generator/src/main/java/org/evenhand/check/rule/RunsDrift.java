@@ -9,7 +9,6 @@ import org.evenhand.check.RuleFacts;
 import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.LevelSummary;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Severity;
 import org.evenhand.statistics.Autocorrelation;
 import org.evenhand.statistics.Sample;
@@ -19,10 +18,9 @@ public final class RunsDrift implements Rule {
 
     private static final int FEWEST = 10;
     private static final double NORMAL_QUANTILE = 1.96;
-    private static final String ORIGIN = "1.96/√n, after Le Boudec (2010), 2.4";
+    private static final String ORIGIN = "le-boudec";
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("runs-drift", Group.REPEATS, Severity.CAVEAT, "runs that resemble the ones before them");
+    private static final RuleFacts FACTS = RuleFacts.of("runs-drift", Group.REPEATS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {
@@ -46,7 +44,7 @@ public final class RunsDrift implements Rule {
                                         .places()
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
                                 study.subject(runs.get(0)).on(summary.measurand()))
-                        .against(new Limit("±" + Report.number(limit), ORIGIN))
+                        .against(report.limit("±" + Report.number(limit), ORIGIN))
                         .meaning(report.say("rules-repeats.runs-drift.meaning"))
                         .found(
                                 report.say(

@@ -9,8 +9,7 @@ import org.evenhand.words.Words;
 /** Sameness is said only after two one-sided tests. Source: D. J. Schuirmann, J. Pharmacokin. Biopharm. 15 (1987) 657. */
 public final class SamenessNotShown implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "sameness-not-shown", Group.PROSE, Severity.WITHHOLD, "sameness in the text without a test for it");
+    private static final RuleFacts FACTS = RuleFacts.of("sameness-not-shown", Group.PROSE, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

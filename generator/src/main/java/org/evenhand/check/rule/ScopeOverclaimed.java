@@ -9,11 +9,7 @@ import org.evenhand.words.Words;
 /** A statement on a kind needs a proportion. Source: ISO/IEC 17025:2017, 7.8.2.1 l. */
 public final class ScopeOverclaimed implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "scope-overclaimed",
-            Group.PROSE,
-            Severity.CAVEAT,
-            "a statement on all, most or any of a kind without a proportion behind it");
+    private static final RuleFacts FACTS = RuleFacts.of("scope-overclaimed", Group.PROSE, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

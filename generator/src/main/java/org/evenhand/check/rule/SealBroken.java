@@ -26,11 +26,7 @@ import org.evenhand.read.Sha256;
 /** What was sealed stays as it was, and a study does not fall behind it. Source: ISO/IEC 17025:2017, 7.8.8.3. */
 public final class SealBroken implements FolderRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "seal-broken",
-            Group.READING,
-            Severity.WITHHOLD,
-            "a sealed version that is not what was sealed, or a study that differs from it without a new version");
+    private static final RuleFacts FACTS = RuleFacts.of("seal-broken", Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -12,7 +12,6 @@ import org.evenhand.compare.LevelRun;
 import org.evenhand.measure.LogFacts;
 import org.evenhand.measure.LogFacts.ColumnFacts;
 import org.evenhand.model.Instrument;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Severity;
 import org.evenhand.quantity.Unit;
 
@@ -28,8 +27,7 @@ public final class SensorStuck implements Rule {
     private static final Unit WATT = Unit.of("W");
     private static final Unit HERTZ = Unit.of("Hz");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "sensor-stuck", Group.SURROUNDINGS, Severity.CAVEAT, "a column that is clipped, or does not move");
+    private static final RuleFacts FACTS = RuleFacts.of("sensor-stuck", Group.SURROUNDINGS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {
@@ -68,8 +66,7 @@ public final class SensorStuck implements Rule {
         double value = above ? facts.highest() : facts.lowest();
         long samples = above ? facts.longestAtHighest() : facts.longestAtLowest();
         report.at(run.run().places().of("log"), study.subject(run))
-                .against(new Limit(
-                        "fewer than " + AT_LIMIT + " samples at the end of the range", RuleFacts.COMMON_PRACTICE))
+                .against(report.limit(report.say("rule-origin.few-at-end", AT_LIMIT), RuleFacts.COMMON_PRACTICE))
                 .meaning(report.say(
                         "rules-surroundings.sensor-stuck.meaning",
                         above
@@ -91,8 +88,7 @@ public final class SensorStuck implements Rule {
             return;
         }
         report.at(run.run().places().of("log"), study.subject(run))
-                .against(new Limit(
-                        "fewer than " + EQUAL + " equal samples while the load changes", RuleFacts.COMMON_PRACTICE))
+                .against(report.limit(report.say("rule-origin.few-equal", EQUAL), RuleFacts.COMMON_PRACTICE))
                 .meaning(report.say("rules-surroundings.sensor-stuck.meaning-2"))
                 .found(
                         report.say(

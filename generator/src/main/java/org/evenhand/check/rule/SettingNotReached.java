@@ -15,11 +15,7 @@ import org.evenhand.quantity.UnitKind;
 /** What was asked for is not what was run. */
 public final class SettingNotReached implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "setting-not-reached",
-                    Group.POWER,
-                    Severity.CAVEAT,
-                    "a setting that the log says was never in force")
+    private static final RuleFacts FACTS = RuleFacts.of("setting-not-reached", Group.POWER, Severity.CAVEAT)
             .withLimit("1 %", RuleFacts.COMMON_PRACTICE);
 
     @Override

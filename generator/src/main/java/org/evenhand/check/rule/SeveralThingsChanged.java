@@ -14,8 +14,7 @@ import org.evenhand.model.Study;
 /** A comparison changes one thing. Source: van der Kouwe et al., "Benchmarking Crimes", arXiv:1801.02381 (2018). */
 public final class SeveralThingsChanged implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "several-things-changed", Group.SURROUNDINGS, Severity.REFUSE, "a setting that differs beside the factor");
+    private static final RuleFacts FACTS = RuleFacts.of("several-things-changed", Group.SURROUNDINGS, Severity.REFUSE);
 
     @Override
     public RuleFacts facts() {

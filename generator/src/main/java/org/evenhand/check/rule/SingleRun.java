@@ -12,11 +12,7 @@ import org.evenhand.model.Subject;
 /** A single value says nothing of its own spread. */
 public final class SingleRun implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "single-run",
-            Group.REPEATS,
-            Severity.CAVEAT,
-            "a level with a single value, for which there is no interval");
+    private static final RuleFacts FACTS = RuleFacts.of("single-run", Group.REPEATS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

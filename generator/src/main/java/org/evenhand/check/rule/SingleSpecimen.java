@@ -15,8 +15,7 @@ import org.evenhand.model.Subject;
 /** One specimen does not speak for its kind. Source: ISO/IEC 17025:2017, 7.8.2.1 l. */
 public final class SingleSpecimen implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "single-specimen", Group.RECORD, Severity.CAVEAT, "one specimen that stands for all of its kind");
+    private static final RuleFacts FACTS = RuleFacts.of("single-specimen", Group.RECORD, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

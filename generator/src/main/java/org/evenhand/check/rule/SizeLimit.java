@@ -9,11 +9,7 @@ import org.evenhand.read.Rules;
 /** Neither memory nor time runs away. Applied to files, documents, texts and logs. */
 public final class SizeLimit implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.SIZE_LIMIT,
-            Group.READING,
-            Severity.WITHHOLD,
-            "a file, or a part of one, that is larger than is read");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.SIZE_LIMIT, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

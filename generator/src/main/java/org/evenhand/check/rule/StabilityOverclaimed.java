@@ -9,11 +9,7 @@ import org.evenhand.words.Words;
 /** Certainty is stated as the bound that zero failures give. */
 public final class StabilityOverclaimed implements ProseRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "stability-overclaimed",
-            Group.PROSE,
-            Severity.WITHHOLD,
-            "a word of certainty without the bound that the runs give");
+    private static final RuleFacts FACTS = RuleFacts.of("stability-overclaimed", Group.PROSE, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -13,9 +13,8 @@ import org.evenhand.model.Severity;
 /** Cold starts are not held against warm ones. Limit: common practice, no published source. */
 public final class StartSpread implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "start-spread", Group.TIME, Severity.REFUSE, "cold starts held against warm ones")
-            .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("start-spread", Group.TIME, Severity.REFUSE).withLimit("2 K", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

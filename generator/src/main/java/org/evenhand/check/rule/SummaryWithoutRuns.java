@@ -17,11 +17,7 @@ import org.evenhand.quantity.Quantity;
 /** A figure that is stated can be computed again from its runs. Source: ISO/IEC 17025:2017, 7.11.6. */
 public final class SummaryWithoutRuns implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            "summary-without-runs",
-            Group.RECORD,
-            Severity.WITHHOLD,
-            "a stated figure that its runs do not bear out, or that has none");
+    private static final RuleFacts FACTS = RuleFacts.of("summary-without-runs", Group.RECORD, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -24,11 +24,7 @@ public final class SupplyExceeded implements Rule {
     private static final Unit VOLT = Unit.of("V");
     private static final Unit AMPERE = Unit.of("A");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "supply-exceeded",
-                    Group.POWER,
-                    Severity.WITHHOLD,
-                    "a peak of power near or above what the supply is rated for")
+    private static final RuleFacts FACTS = RuleFacts.of("supply-exceeded", Group.POWER, Severity.WITHHOLD)
             .withLimit("90 %", RuleFacts.COMMON_PRACTICE);
 
     @Override

@@ -9,11 +9,7 @@ import org.evenhand.read.Rules;
 /** A text reads as it looks. Applied to all texts and names. Source: Unicode UAX #9 and UTS #39. */
 public final class TextDeceptive implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.TEXT_DECEPTIVE,
-            Group.READING,
-            Severity.WITHHOLD,
-            "characters that make a text look other than it reads");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.TEXT_DECEPTIVE, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -20,9 +20,8 @@ public final class Throttled implements Rule {
     /** A clock below this share of the one asked for is held back; common practice, no published source. */
     private static final double SHARE = 0.95;
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "throttled", Group.POWER, Severity.CAVEAT, "a run during which the item held itself back")
-            .withLimit("0 s", "tool default, after Hoefler and Belli (2015), rule 9");
+    private static final RuleFacts FACTS =
+            RuleFacts.of("throttled", Group.POWER, Severity.CAVEAT).withLimit("0 s", "hoefler-belli");
 
     @Override
     public RuleFacts facts() {

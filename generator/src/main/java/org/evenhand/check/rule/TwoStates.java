@@ -10,7 +10,6 @@ import org.evenhand.check.StudyView;
 import org.evenhand.compare.LevelRun;
 import org.evenhand.compare.LevelSummary;
 import org.evenhand.model.Instrument;
-import org.evenhand.model.Limit;
 import org.evenhand.model.Method;
 import org.evenhand.model.Severity;
 import org.evenhand.quantity.Unit;
@@ -23,8 +22,7 @@ public final class TwoStates implements Rule {
     private static final int FEWEST = 10;
     private static final double ALPHA = 0.05;
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("two-states", Group.REPEATS, Severity.CAVEAT, "values that fall into two groups");
+    private static final RuleFacts FACTS = RuleFacts.of("two-states", Group.REPEATS, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {
@@ -46,7 +44,7 @@ public final class TwoStates implements Rule {
                                         .places()
                                         .of("levels/" + study.study().levels().indexOf(summary.level())),
                                 study.subject(runs.get(0)).on(summary.measurand()))
-                        .against(new Limit("p 0.05", "dip test, after Hartigan and Hartigan (1985)"))
+                        .against(report.limit("p 0.05", "dip-test"))
                         .meaning(report.say("rules-repeats.two-states.meaning"))
                         .found(
                                 report.say(

@@ -19,8 +19,7 @@ public final class Undervoltage implements Rule {
 
     private static final String FLAG = "undervoltage";
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of("undervoltage", Group.POWER, Severity.CAVEAT, "a flag for low voltage that the item raised");
+    private static final RuleFacts FACTS = RuleFacts.of("undervoltage", Group.POWER, Severity.CAVEAT);
 
     @Override
     public RuleFacts facts() {

@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** A number says of what. Applied to quantities and to the headers of logs. */
 public final class UnitMissing implements ReadingRule {
 
-    private static final RuleFacts FACTS =
-            RuleFacts.of(Rules.UNIT_MISSING, Group.READING, Severity.WITHHOLD, "a number without a unit");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.UNIT_MISSING, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

@@ -9,8 +9,7 @@ import org.evenhand.read.Rules;
 /** A unit is one of the table. Applied to quantities and to the headers of logs. Source: SI Brochure, 9th edition; UCUM. */
 public final class UnitUnknown implements ReadingRule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-            Rules.UNIT_UNKNOWN, Group.READING, Severity.WITHHOLD, "a unit that is not in the table, capitals included");
+    private static final RuleFacts FACTS = RuleFacts.of(Rules.UNIT_UNKNOWN, Group.READING, Severity.WITHHOLD);
 
     @Override
     public RuleFacts facts() {

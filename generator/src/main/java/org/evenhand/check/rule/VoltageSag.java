@@ -21,9 +21,8 @@ public final class VoltageSag implements Rule {
 
     private static final Unit VOLT = Unit.of("V");
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "voltage-sag", Group.POWER, Severity.CAVEAT, "a supply voltage that sags below its nominal value")
-            .withLimit("5 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("voltage-sag", Group.POWER, Severity.CAVEAT).withLimit("5 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

@@ -13,9 +13,8 @@ import org.evenhand.model.Severity;
 /** A run starts rested: what is still warm from before is nearer to its limit. Limit: common practice. */
 public final class WarmStart implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "warm-start", Group.TIME, Severity.CAVEAT, "a run that starts warmer than its surroundings")
-            .withLimit("2 K", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("warm-start", Group.TIME, Severity.CAVEAT).withLimit("2 K", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

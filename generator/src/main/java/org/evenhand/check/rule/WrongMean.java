@@ -22,12 +22,8 @@ import org.evenhand.statistics.Sample;
 /** Rates and ratios have no arithmetic mean, decibels no linear one. Source: T. Hoefler, R. Belli, SC ’15, rules 3 and 4; P. J. Fleming, J. J. Wallace, CACM 29 (1986). */
 public final class WrongMean implements Rule {
 
-    private static final RuleFacts FACTS = RuleFacts.of(
-                    "wrong-mean",
-                    Group.REPEATS,
-                    Severity.WITHHOLD,
-                    "an arithmetic mean of rates or ratios that another mean does not bear out, or a linear mean of decibels")
-            .withLimit("1 %", RuleFacts.COMMON_PRACTICE);
+    private static final RuleFacts FACTS =
+            RuleFacts.of("wrong-mean", Group.REPEATS, Severity.WITHHOLD).withLimit("1 %", RuleFacts.COMMON_PRACTICE);
 
     @Override
     public RuleFacts facts() {

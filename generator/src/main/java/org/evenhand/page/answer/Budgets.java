@@ -15,6 +15,7 @@ import org.evenhand.page.view.Budget;
 import org.evenhand.page.view.BudgetRow;
 import org.evenhand.page.words.Causes;
 import org.evenhand.page.words.Counting;
+import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Verdicts;
 import org.evenhand.quantity.Figures;
 import org.evenhand.statistics.Estimate;
@@ -118,7 +119,7 @@ final class Budgets {
         return new Budget(
                 Address.budget(evidence),
                 figure,
-                unit.equals("1") ? "" : unit,
+                unit.equals("1") ? "" : Names.unit(unit, words),
                 parts.stream().map(p -> p.row(combined, decimals + 1, words)).toList(),
                 words.number(Figures.uncertaintyAt(combined, decimals)),
                 freedom(estimate.effectiveDegreesOfFreedom(), words),

@@ -39,7 +39,8 @@ record EvidenceFiles(SortedMap<String, byte[]> byName) {
 
     List<FileRow> rows(Answer answer) {
         return byName.entrySet().stream()
-                .map(e -> FileRows.of(answer.beside(e.getKey()), what(e.getKey(), answer.words()), e.getValue()))
+                .map(e -> FileRows.of(
+                        answer.beside(e.getKey()), what(e.getKey(), answer.words()), e.getValue(), answer.words()))
                 .toList();
     }
 

@@ -25,15 +25,17 @@ final class Reproductions {
         var root = answer.context().root();
         files.add(FileRows.of(
                 root,
-                RawFile.behind(answer.page(), answer.study().places().file().file(), words.say("table.question-raw"))));
+                RawFile.behind(answer.page(), answer.study().places().file().file(), words.say("table.question-raw")),
+                words));
         answer.methods()
                 .forEach(m -> files.add(FileRows.of(
                         root,
-                        RawFile.behind(
-                                Address.method(m.id()), m.places().file().file(), words.say("table.method-raw")))));
+                        RawFile.behind(Address.method(m.id()), m.places().file().file(), words.say("table.method-raw")),
+                        words)));
         answer.evidence()
                 .runs()
-                .forEach(r -> RawFile.ofRun(r.measured(), words).forEach(raw -> files.add(FileRows.of(root, raw))));
+                .forEach(r ->
+                        RawFile.ofRun(r.measured(), words).forEach(raw -> files.add(FileRows.of(root, raw, words))));
         return new Reproduction(COMMAND, answer.context().generator(), files, List.of());
     }
 

@@ -21,6 +21,7 @@ import org.evenhand.page.view.RunRow;
 import org.evenhand.page.view.RunTable;
 import org.evenhand.page.words.Origins;
 import org.evenhand.page.words.RunValues;
+import org.evenhand.words.Phrase;
 
 /** The table of every run's values. */
 final class Runs {
@@ -47,7 +48,9 @@ final class Runs {
         String name = answer.name(run.run());
         List<org.evenhand.page.view.RunValue> values = new ArrayList<>();
         for (MeasurandId id : answer.study().measurands()) {
-            RunValue value = run.value(id).orElse(new RunValue.Missing("", ""));
+            RunValue value = run.value(id)
+                    .orElse(new RunValue.Missing(
+                            "field-missing", Phrase.of("missing.no-measurand-of-run", id.measurand())));
             values.add(RunValues.view(
                     value, name, answer.names().address(id), run.run().origin(), answer.words()));
         }

@@ -132,10 +132,11 @@ public final class CaveatPages {
         Optional<RuleFacts> facts = Catalogue.find(rule);
         return new CaveatGroup(
                 Address.caveatGroup(rule),
-                Names.label(rule),
+                facts.map(f -> f.name(context.words())).orElseGet(() -> Names.label(rule)),
                 rule,
                 facts.map(f -> f.severity().word()).orElse(""),
-                facts.map(f -> context.words().say("finding.finds", f.finds())).orElse(""),
+                facts.map(f -> context.words().say("finding.finds", f.finds(context.words())))
+                        .orElse(""),
                 facts.map(f -> sections(f, context)).orElse(List.of()),
                 limits(rule, context),
                 places);

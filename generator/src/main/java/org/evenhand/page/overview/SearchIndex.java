@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.evenhand.check.Catalogue;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Outcome;
@@ -81,9 +82,13 @@ public final class SearchIndex {
             String id = caveat.more().map(more -> more.href()).orElse("");
             entry(
                     "caveat",
-                    Names.label(caveat.rule()) + ": " + caveat.text(),
+                    name(caveat.rule(), context) + ": " + caveat.text(),
                     id.startsWith(page + "#") ? id.substring(page.length() + 1) : "");
         }
+    }
+
+    private static String name(String rule, PageContext context) {
+        return Catalogue.find(rule).map(f -> f.name(context.words())).orElseGet(() -> Names.label(rule));
     }
 
     private static List<Finding> qualifying(CheckedStudy study) {

@@ -50,7 +50,7 @@ public final class InstrumentPages {
                         .map(directory::listed)
                         .sorted(Directory.newestFirst())
                         .toList(),
-                List.of(FileRows.of(context.root(), raw)));
+                List.of(FileRows.of(context.root(), raw, words)));
         sink.put(path, context.render("instrument", page));
         RawCopies.put(context.root(), List.of(raw), sink);
     }

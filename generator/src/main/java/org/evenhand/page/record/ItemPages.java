@@ -53,7 +53,7 @@ public final class ItemPages {
                         .toList(),
                 runs(runs, context),
                 context.pictures().of(path, item.pictures()),
-                List.of(FileRows.of(context.root(), raw)));
+                List.of(FileRows.of(context.root(), raw, words)));
         sink.put(path, context.render("item", page));
         RawCopies.put(context.root(), List.of(raw), sink);
     }

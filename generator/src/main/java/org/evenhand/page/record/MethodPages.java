@@ -56,7 +56,7 @@ public final class MethodPages {
                         .map(directory::listed)
                         .sorted(Directory.newestFirst())
                         .toList(),
-                List.of(FileRows.of(context.root(), raw)));
+                List.of(FileRows.of(context.root(), raw, words)));
         sink.put(path, context.render("method", page));
         RawCopies.put(context.root(), List.of(raw), sink);
     }

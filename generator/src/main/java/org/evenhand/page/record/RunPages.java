@@ -94,7 +94,9 @@ public final class RunPages {
                 method.measurands().keySet().stream().map(this::value).toList(),
                 RunSources.of(measured, method, context.checked().folder().instruments(), words),
                 FindingViews.of(path, directory.findings(measured), words).all(),
-                raw.stream().map(file -> FileRows.of(context.root(), file)).toList(),
+                raw.stream()
+                        .map(file -> FileRows.of(context.root(), file, words))
+                        .toList(),
                 answers(),
                 context.pictures().of(path, run.pictures()));
         sink.put(path, context.render("run", page));
@@ -163,7 +165,8 @@ public final class RunPages {
         RunValue value = measured.value(measurand);
         org.evenhand.page.view.RunValue cell = RunValues.view(value, run.id(), measurand, run.origin(), words);
         return value instanceof RunValue.Missing missing
-                ? new org.evenhand.page.view.RunValue(cell.id(), "", "", missing.why())
+                ? new org.evenhand.page.view.RunValue(
+                        cell.id(), "", "", missing.why().in(words))
                 : cell;
     }
 

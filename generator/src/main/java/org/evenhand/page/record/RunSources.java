@@ -11,6 +11,7 @@ import org.evenhand.model.Measurand;
 import org.evenhand.model.Method;
 import org.evenhand.page.view.RunSource;
 import org.evenhand.page.words.Causes;
+import org.evenhand.page.words.Names;
 import org.evenhand.quantity.Figures;
 import org.evenhand.quantity.Unit;
 import org.evenhand.words.Words;
@@ -53,7 +54,7 @@ final class RunSources {
         for (Part part : parts) {
             sources.add(new RunSource(
                     measurand.title(),
-                    unit.isOne() ? "" : unit.symbol(),
+                    unit.isOne() ? "" : Names.unit(unit.symbol(), words),
                     part.source(),
                     words.number(smallest(part.u(), decimals)),
                     words.number(percent(part.u() / combined))));

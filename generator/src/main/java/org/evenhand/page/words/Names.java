@@ -51,7 +51,7 @@ public final class Names {
     }
 
     /** The symbol of a unit, or the words that stand for one. */
-    static String unit(String symbol, Words words) {
+    public static String unit(String symbol, Words words) {
         return symbol.equals(PERCENTAGE_POINTS) ? words.say("figure.percentage-points") : symbol;
     }
 
