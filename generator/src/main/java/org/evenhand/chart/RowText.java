@@ -1,6 +1,7 @@
 package org.evenhand.chart;
 
 import java.util.List;
+import org.evenhand.quantity.Figures;
 
 /** The texts of a row, broken into lines: label and caveat at the left, figure and verdict at the right. */
 record RowText(List<String> label, List<String> caveat, List<String> figure, List<String> verdict) {
@@ -14,8 +15,16 @@ record RowText(List<String> label, List<String> caveat, List<String> figure, Lis
         return new RowText(
                 Lettering.wrap(row.label(), Sheet.TEXT, leftPx, 3),
                 broken(row.caveat(), leftPx - SIGN, 3),
-                broken(row.figure(), rightPx, 2),
+                figure(row.figure(), rightPx),
                 broken(row.verdict(), rightPx, 2));
+    }
+
+    /** A figure keeps to one line with its unit; where the unit would be cut short it takes a line of its own. */
+    private static List<String> figure(String text, double width) {
+        List<String> lines = broken(text, width, 2);
+        int unit = text.lastIndexOf(Figures.NO_BREAK_SPACE);
+        boolean cut = unit >= 0 && lines.stream().anyMatch(line -> line.endsWith("…"));
+        return cut ? broken(text.substring(0, unit) + " " + text.substring(unit + 1), width, 2) : lines;
     }
 
     private static List<String> broken(String text, double width, int lines) {

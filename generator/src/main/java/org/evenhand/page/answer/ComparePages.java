@@ -159,7 +159,7 @@ public final class ComparePages {
                 of.key(),
                 of.figure(),
                 Directory.question(of.answer().study()),
-                Counting.n(summary.n(), summary.counts(), summary.runs().size(), words),
+                Counting.counted(summary.n(), summary.counts(), summary.runs().size(), words),
                 value.isEmpty() ? LevelFigures.label(summary, words) : value,
                 written.expanded(),
                 written.low(),

@@ -30,7 +30,12 @@ public final class Counting {
 
     /** "n = 3 specimens (6 runs)"; the runs are left out where n counts them. */
     public static String n(int n, Counts counts, int runs, Words words) {
-        String counted = "n = " + of(n, noun(counts), words);
+        return "n = " + counted(n, counts, runs, words);
+    }
+
+    /** "3 specimens (6 runs)"; the runs are left out where n counts them. */
+    public static String counted(int n, Counts counts, int runs, Words words) {
+        String counted = of(n, noun(counts), words);
         return counts == Counts.SPECIMENS && runs != n ? counted + " (" + of(runs, "run", words) + ")" : counted;
     }
 
