@@ -72,7 +72,7 @@ public final class Charts {
     public static List<Mark> marks(Figure figure, int width, Words words) {
         Layout layout = figure.layout(words);
         int height = layout.height(checked(width));
-        Sheet sheet = new Sheet(new SvgGraphics("marks"), width, height);
+        Sheet sheet = Sheet.marked(new SvgGraphics("marks"), width, height);
         layout.paint(sheet);
         return sheet.marks();
     }

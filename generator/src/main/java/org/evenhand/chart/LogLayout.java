@@ -153,6 +153,8 @@ record LogLayout(LogChart chart, Words words) implements Layout {
                 // A short span must still be seen.
                 double shown = Math.max(to, from + 1);
                 sheet.shade(Ink.ACCENT, RowMarks.SHADE, from, y.endPx(), shown, y.startPx());
+                sheet.mark(TraceMarks.TIME, "span from", span.fromS(), time, from);
+                sheet.mark(TraceMarks.TIME, "span to", span.toS(), time, shown);
             }
         }
     }
@@ -173,13 +175,12 @@ record LogLayout(LogChart chart, Words words) implements Layout {
         // The most important line is drawn last, over the others.
         for (int i = panel.lines().size() - 1; i >= 0; i--) {
             LogChart.Line line = panel.lines().get(i);
-            placed.lines().get(i).plot(plot, line.surroundings() ? LineLook.back() : looks.get(line.label()));
+            LineLook look = line.surroundings() ? LineLook.back() : looks.get(line.label());
+            placed.lines().get(i).plot(plot, look, TraceMarks.of(sheet, panel, line, time, y));
             List<Trace.Bucket> buckets = line.trace().buckets();
             if (!buckets.isEmpty()) {
                 Trace.Bucket last = buckets.get(buckets.size() - 1);
                 ends.add(time.at(last.toS()), placed.lines().get(i).endPx(), line.label());
-                sheet.mark(panel.title(), "last", last.last(), y);
-                sheet.mark("time", "last", last.toS(), time);
             }
         }
         plot.paint(sheet);

@@ -8,6 +8,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The paper a chart is drawn on, and the few strokes of which all charts are made. */
@@ -28,17 +29,22 @@ final class Sheet {
     private final Graphics2D g;
     private final int width;
     private final int height;
-    private final List<Mark> marks;
+    private final Optional<List<Mark>> marks;
 
     Sheet(Graphics2D g, int width, int height) {
-        this(g, width, height, new ArrayList<>());
+        this(g, width, height, Optional.empty());
     }
 
-    private Sheet(Graphics2D g, int width, int height, List<Mark> marks) {
+    private Sheet(Graphics2D g, int width, int height, Optional<List<Mark>> marks) {
         this.g = g;
         this.width = width;
         this.height = height;
         this.marks = marks;
+    }
+
+    /** A sheet that notes where values come to lie; others, of which there are many more, are spared the trouble. */
+    static Sheet marked(Graphics2D g, int width, int height) {
+        return new Sheet(g, width, height, Optional.of(new ArrayList<>()));
     }
 
     /** Paints on the part of this sheet from {@code topPx} down, as on a sheet of that height. */
@@ -61,12 +67,23 @@ final class Sheet {
         return height;
     }
 
+    /** Notes a mark that lies where the axis has its value. */
     void mark(String scale, String what, double value, Axis axis) {
-        marks.add(new Mark(scale, what, value, axis.logarithmic(), axis.at(value)));
+        mark(scale, what, value, axis, axis.at(value));
+    }
+
+    /** Notes a mark by the pixel at which it was drawn. */
+    void mark(String scale, String what, double value, Axis axis, double pixel) {
+        marks.ifPresent(list -> list.add(new Mark(scale, what, value, axis.logarithmic(), pixel)));
+    }
+
+    /** Whether marks are noted at all. */
+    boolean isMarked() {
+        return marks.isPresent();
     }
 
     List<Mark> marks() {
-        return List.copyOf(marks);
+        return marks.map(List::copyOf).orElse(List.of());
     }
 
     void line(Ink ink, double widthPx, double x1, double y1, double x2, double y2) {

@@ -47,22 +47,29 @@ record TraceLines(List<List<Trace.Bucket>> pieces, Axis x, Axis y) {
         return y.at(swings() ? last.mean() : last.last());
     }
 
-    void plot(Plot plot, LineLook look) {
+    /** Draws it, and notes where its values lie. */
+    void plot(Plot plot, LineLook look, TraceMarks marks) {
         boolean swings = swings();
         List<List<double[]>> lines = new ArrayList<>();
         for (List<Trace.Bucket> piece : pieces) {
             if (swings) {
-                band(plot, look, piece);
+                band(plot, look, piece, marks);
             }
             List<double[]> points = new ArrayList<>();
             for (Trace.Bucket bucket : piece) {
                 if (swings) {
-                    points.add(new double[] {middle(bucket), y.at(bucket.mean())});
+                    double[] mean = {middle(bucket), y.at(bucket.mean())};
+                    points.add(mean);
+                    marks.mean(bucket, mean);
                 } else {
-                    values(points, bucket);
+                    values(points, bucket, marks);
                 }
             }
             lines.add(points);
+        }
+        for (int i = 1; i < pieces.size(); i++) {
+            List<Trace.Bucket> before = pieces.get(i - 1);
+            marks.gap(before.get(before.size() - 1), pieces.get(i).get(0));
         }
         Polyline line = Polyline.of(lines);
         plot.line(look.ink(), look.widthPx(), look.dash(), line.xs(), line.ys());
@@ -84,7 +91,7 @@ record TraceLines(List<List<Trace.Bucket>> pieces, Axis x, Axis y) {
         return (x.at(bucket.fromS()) + x.at(bucket.toS())) / 2;
     }
 
-    private void band(Plot plot, LineLook look, List<Trace.Bucket> piece) {
+    private void band(Plot plot, LineLook look, List<Trace.Bucket> piece, TraceMarks marks) {
         int n = piece.size();
         double[] xs = new double[2 * n];
         double[] lows = new double[2 * n];
@@ -100,17 +107,25 @@ record TraceLines(List<List<Trace.Bucket>> pieces, Axis x, Axis y) {
             }
         }
         plot.band(look.ink(), BAND, xs, lows, highs);
+        marks.band(piece, xs, lows, highs);
     }
 
-    private void values(List<double[]> points, Trace.Bucket bucket) {
+    private void values(List<double[]> points, Trace.Bucket bucket, TraceMarks marks) {
         double from = x.at(bucket.fromS());
-        double to = x.at(bucket.toS());
-        points.add(new double[] {from, y.at(bucket.first())});
-        if (bucket.count() > 1) {
-            double third = (to - from) / 3;
-            points.add(new double[] {from + third, y.at(bucket.lowFirst() ? bucket.low() : bucket.high())});
-            points.add(new double[] {to - third, y.at(bucket.lowFirst() ? bucket.high() : bucket.low())});
-            points.add(new double[] {to, y.at(bucket.last())});
+        double[] first = {from, y.at(bucket.first())};
+        points.add(first);
+        if (bucket.count() == 1) {
+            marks.sample(bucket, first);
+            return;
         }
+        double to = x.at(bucket.toS());
+        double third = (to - from) / 3;
+        double[] low = {bucket.lowFirst() ? from + third : to - third, y.at(bucket.low())};
+        double[] high = {bucket.lowFirst() ? to - third : from + third, y.at(bucket.high())};
+        double[] last = {to, y.at(bucket.last())};
+        points.add(bucket.lowFirst() ? low : high);
+        points.add(bucket.lowFirst() ? high : low);
+        points.add(last);
+        marks.stretch(bucket, first, low, high, last);
     }
 }

@@ -49,36 +49,43 @@ final class LogDrawing {
         this.rows = rows;
     }
 
-    /** The chart; nothing if there is no log, or none that runs through time. */
-    static Optional<ChartFigure> of(
-            MeasuredRun measured,
-            Method method,
-            Optional<Item> item,
-            LogRows rows,
-            Optional<Link> data,
-            Drawings drawings) {
+    /** The drawing; nothing if there is no log, or none that runs through time. */
+    static Optional<LogDrawing> of(
+            MeasuredRun measured, Method method, Optional<Item> item, LogRows rows, Words words) {
         return measured.log()
                 .filter(facts ->
                         facts.lastS() > facts.firstS() && !facts.columns().isEmpty())
-                .map(facts ->
-                        new LogDrawing(measured, method, item, rows, facts, drawings.words()).figure(data, drawings));
+                .map(facts -> new LogDrawing(measured, method, item, rows, facts, words));
     }
 
-    private ChartFigure figure(Optional<Link> data, Drawings drawings) {
-        LogSpans shaded = LogSpans.of(measured.run(), method, measured.series(), words);
-        List<LogChart.Panel> panels = panels();
+    /** The chart alone. */
+    LogChart chart() {
+        return chart(shaded());
+    }
+
+    private LogSpans shaded() {
+        return LogSpans.of(measured.run(), method, measured.series(), words);
+    }
+
+    private LogChart chart(LogSpans shaded) {
+        return new LogChart(
+                words.say("log.time"),
+                Math.min(0, facts.firstS()),
+                facts.lastS(),
+                panels(),
+                shaded.spans(),
+                shaded.spans().isEmpty() ? "" : shaded.meaning());
+    }
+
+    /** The chart with its words, as a page carries it. */
+    ChartFigure figure(Optional<Link> data, Drawings drawings) {
+        LogSpans shaded = shaded();
         String title = words.say("log.title", measured.run().id());
         String caption = words.say(
                 "log.caption",
                 title,
                 String.join(", ", drawn().stream().map(Names::setting).toList()));
-        LogChart figure = new LogChart(
-                words.say("log.time"),
-                Math.min(0, facts.firstS()),
-                facts.lastS(),
-                panels,
-                shaded.spans(),
-                shaded.spans().isEmpty() ? "" : shaded.meaning());
+        LogChart figure = chart(shaded);
         Markup chart =
                 new Markup("<div class=\"log\" data-log=\"" + readout(figure).attribute() + "\">"
                         + drawings.of(figure, ID, title, description(shaded)).html() + "</div>");

@@ -83,7 +83,9 @@ public final class RunPages {
                 words.say("record.run", run.id()),
                 notices(),
                 RunConditions.of(run, words),
-                LogDrawing.of(measured, method, item, rows, data, context.drawings()).stream()
+                LogDrawing.of(measured, method, item, rows, words)
+                        .map(log -> log.figure(data, context.drawings()))
+                        .stream()
                         .toList(),
                 rows.all(),
                 RunReadings.of(run, context.checked().folder().instruments(), words),
