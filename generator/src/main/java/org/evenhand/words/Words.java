@@ -102,6 +102,12 @@ public final class Words {
         return say("language.quoted", text);
     }
 
+    /** A name, as it stands within a line and not at its beginning: English writes it small, German writes nouns as they are. */
+    public String within(String name) {
+        boolean small = say("language.within").equals("small") && !name.isEmpty();
+        return small ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+    }
+
     /** "none", "one", "two" and so on to "twelve", then digits: for numbers within a sentence. */
     public String inWords(int number) {
         return number >= 0 && number <= 12 ? say("language.number." + number) : Integer.toString(number);

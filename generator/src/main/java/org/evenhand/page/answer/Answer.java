@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.evenhand.check.Catalogue;
 import org.evenhand.check.CheckedStudy;
 import org.evenhand.compare.ComparisonResult;
 import org.evenhand.compare.LevelRun;
@@ -191,8 +192,12 @@ record Answer(CheckedStudy checked, PageContext context, StudyNames names, Findi
     }
 
     /** The worst caveat in a word or two, for a label; empty if there is none. */
-    static String worst(List<Caveat> caveats) {
-        return caveats.isEmpty() ? "" : caveats.get(0).rule().replace('-', ' ');
+    String worst(List<Caveat> caveats) {
+        return caveats.stream()
+                .findFirst()
+                .flatMap(c -> Catalogue.find(c.rule()))
+                .map(facts -> words().within(facts.name(words())))
+                .orElse("");
     }
 
     /** The author's own caveats, as plain sentences. */

@@ -101,7 +101,7 @@ final class ContrastCharts {
                     Optional.empty(),
                     why,
                     answer.words().say("chart.not-comparable"),
-                    Answer.worst(answer.caveats(r)));
+                    answer.worst(answer.caveats(r)));
         }
         return new ComparisonChart.Comparison(
                 label,
@@ -109,7 +109,7 @@ final class ContrastCharts {
                 band(r, ratio),
                 figure(answer, r),
                 verdict(answer, r),
-                Answer.worst(answer.caveats(r)));
+                answer.worst(answer.caveats(r)));
     }
 
     private static String figure(Answer answer, ComparisonResult.Contrasted r) {

@@ -34,7 +34,7 @@ final class CountCharts {
                                 s.interval().orElseThrow().low(),
                                 s.interval().orElseThrow().high()),
                         answer.words().say("quote.of", s.successes(), s.n()),
-                        Answer.worst(answer.caveats(s))))
+                        answer.worst(answer.caveats(s))))
                 .toList();
         String counts = Counting.noun(shares.get(0).counts());
         return new ProportionChart(
@@ -75,6 +75,6 @@ final class CountCharts {
                 r.events() == 0
                         ? answer.words().say("quote.at-most", rate.withUnit(rate.high()))
                         : rate.withUncertainty(),
-                Answer.worst(answer.caveats(r)));
+                answer.worst(answer.caveats(r)));
     }
 }

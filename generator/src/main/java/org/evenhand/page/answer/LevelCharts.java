@@ -87,7 +87,7 @@ final class LevelCharts {
                         dots(s),
                         estimate(s),
                         LevelFigures.label(s, answer.words()),
-                        Answer.worst(answer.caveats(s))))
+                        answer.worst(answer.caveats(s))))
                 .toList();
         return new LevelChart(axis(), rows, dot(), estimateMeans());
     }
@@ -100,7 +100,7 @@ final class LevelCharts {
                         estimate(s),
                         background(s),
                         LevelFigures.label(s, answer.words()),
-                        Answer.worst(answer.caveats(s))))
+                        answer.worst(answer.caveats(s))))
                 .toList();
         return new SoundChart(
                 axis(), rows, dot(), estimateMeans(), answer.words().say("chart.below-background"));
@@ -112,7 +112,7 @@ final class LevelCharts {
                 .map(s -> new ScaleChart.Level(
                         answer.names().level(s.level()),
                         places.stream().map(p -> s.words().getOrDefault(p, 0)).toList(),
-                        Answer.worst(answer.caveats(s))))
+                        answer.worst(answer.caveats(s))))
                 .toList();
         return new ScaleChart(measurand.title(), places, rows, dot());
     }
