@@ -90,7 +90,8 @@ public final class Checker {
                 MovedSentence.in(judged, moved, faults));
     }
 
-    private static Words words(ResultsFolder folder) {
+    /** Those of the language that a folder publishes in. */
+    static Words words(ResultsFolder folder) {
         return folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
     }
 

@@ -57,7 +57,7 @@ public final class FolderChecker {
                 run -> progress.done(run.log().map(LogFacts::samples).orElse(0L)));
         progress.begins("check files");
         ResultsFolder folder = read.with(ReadingRules.OF_FOLDER.stream()
-                .flatMap(rule -> rule.check(read, measured, root).stream())
+                .flatMap(rule -> rule.check(read, measured, root, Checker.words(read)).stream())
                 .toList());
         progress.begins("compare");
         SortedMap<String, StudyEvidence> evidence = Comparer.compare(folder, measured);

@@ -41,10 +41,10 @@ final class Bounded extends FilterInputStream {
     private void count(int more) throws IOException {
         read += more;
         if (read > most) {
-            throw new TooMuchException("the log is too large", limits, Quota.LOG_BYTES);
+            throw new TooMuchException("log-fault.too-large", limits, Quota.LOG_BYTES);
         }
         if (timing.isOver()) {
-            throw new TooMuchException("reading the log has taken too long", limits, Quota.FILE_SECONDS);
+            throw new TooMuchException("log-fault.too-slow", limits, Quota.FILE_SECONDS);
         }
     }
 }

@@ -6,6 +6,7 @@ import org.evenhand.model.Finding;
 import org.evenhand.model.Place;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
+import org.evenhand.words.Words;
 
 /** Collects what is wrong with one log, up to a cap, and counts the rest. */
 final class Faults {
@@ -17,6 +18,7 @@ final class Faults {
 
     private final String file;
     private final Subject subject;
+    private final Words words;
     private final List<Finding> found = new ArrayList<>();
     private Fault firstLeftOut;
     private long leftOut;
@@ -24,9 +26,10 @@ final class Faults {
     /** A fault at a place of the log; line 0 stands for the file as a whole. */
     record Fault(String rule, long line, int column, int length, String message, String remedy) {}
 
-    Faults(String file, Subject subject) {
+    Faults(String file, Subject subject, Words words) {
         this.file = file;
         this.subject = subject;
+        this.words = words;
     }
 
     void add(Fault fault) {
@@ -40,17 +43,27 @@ final class Faults {
         leftOut++;
     }
 
-    /** A text of the file in quotation marks, cut where it is long. */
-    static String shown(String text) {
-        return "“" + cut(text) + "”";
+    /** The words in which faults are told. */
+    Words words() {
+        return words;
     }
 
+    String say(String key, Object... arguments) {
+        return words.say(key, arguments);
+    }
+
+    /** A text of the file, cut where it is long. */
     static String cut(String text) {
         return text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text;
     }
 
-    void ofFile(String rule, String message, String remedy) {
-        add(new Fault(rule, 0, 0, 1, message, remedy));
+    /**
+     * A fault of the file as a whole.
+     *
+     * @param what names a message without arguments, and that of what to do
+     */
+    void ofFile(String rule, String what) {
+        add(new Fault(rule, 0, 0, 1, say("log-fault." + what), say("log-fault." + what + ".remedy")));
     }
 
     boolean any() {
@@ -61,10 +74,7 @@ final class Faults {
         List<Finding> all = new ArrayList<>(found);
         all.sort(null);
         if (leftOut > 0) {
-            all.add(finding(
-                    firstLeftOut,
-                    leftOut + (leftOut == 1 ? " more fault" : " more faults") + " from here on in this file",
-                    "mend those listed first; they may explain the rest"));
+            all.add(finding(firstLeftOut, say("log-fault.more", leftOut), say("log-fault.more.remedy")));
         }
         return all;
     }

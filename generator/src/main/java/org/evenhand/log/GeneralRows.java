@@ -18,6 +18,8 @@ import java.util.List;
 import org.evenhand.log.Faults.Fault;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 
 /** Finds the fields of any lines after RFC 4180: quoted, over several lines, in any letters. */
 final class GeneralRows {
@@ -91,7 +93,7 @@ final class GeneralRows {
     private static void read(
             Reader reader, long linesBefore, char separator, Fields fields, Layout layout, Limits limits, Faults faults)
             throws IOException {
-        Handler handler = new Handler(linesBefore, fields, layout, limits);
+        Handler handler = new Handler(linesBefore, fields, layout, limits, faults.words());
         try (CsvReader<Boolean> csv = CsvReader.builder()
                         .fieldSeparator(separator)
                         .skipEmptyLines(true)
@@ -119,15 +121,17 @@ final class GeneralRows {
         private final Fields fields;
         private final Layout layout;
         private final Limits limits;
+        private final Words words;
         private long line;
         private int column;
         private Fault flaw;
 
-        Handler(long linesBefore, Fields fields, Layout layout, Limits limits) {
+        Handler(long linesBefore, Fields fields, Layout layout, Limits limits, Words words) {
             this.linesBefore = linesBefore;
             this.fields = fields;
             this.layout = layout;
             this.limits = limits;
+            this.words = words;
         }
 
         @Override
@@ -170,41 +174,36 @@ final class GeneralRows {
             return Boolean.TRUE;
         }
 
-        private static Fault notText(long line, int column) {
+        private Fault notText(long line, int column) {
             return new Fault(
                     "file-unreadable",
                     line,
                     column,
                     1,
-                    "the log is not text in UTF-8",
-                    "save it as CSV in UTF-8; a spreadsheet offers that when it exports");
+                    words.say("log-fault.not-text"),
+                    words.say("log-fault.not-text.remedy"));
         }
 
         Fault broken(CsvParseException e) {
             // A field longer than the buffer and a quote out of place both end here.
             boolean tooLong = String.valueOf(e.getMessage()).contains("buffer");
             long at = Math.max(line, linesBefore + 1);
-            return tooLong ? tooLong(at, limits) : badQuote(at);
+            return tooLong ? tooLong(at, limits, words) : badQuote(at);
         }
 
-        private static Fault badQuote(long line) {
+        private Fault badQuote(long line) {
             return new Fault(
-                    "file-unreadable",
-                    line,
-                    0,
-                    1,
-                    "a quoted field does not end where the field ends",
-                    "write a quote within quotes twice, and close each quote before the separator (RFC 4180, 2)");
+                    "file-unreadable", line, 0, 1, words.say("log-fault.quote"), words.say("log-fault.quote.remedy"));
         }
     }
 
-    static Fault tooLong(long line, Limits limits) {
+    static Fault tooLong(long line, Limits limits, Words words) {
         return new Fault(
                 "size-limit",
                 line,
                 0,
                 1,
-                "a line, or a field in quotes, is longer than " + limits.of(Quota.LINE_BYTES) + " bytes",
-                "check that quotes are closed and that the file is a log, " + Quota.LINE_BYTES.raising());
+                words.say("log-fault.long-line", limits.of(Quota.LINE_BYTES)),
+                words.say("log-fault.long-line.remedy", QuotaWords.raising(Quota.LINE_BYTES, words)));
     }
 }

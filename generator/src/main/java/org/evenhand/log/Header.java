@@ -17,6 +17,7 @@ import org.evenhand.quantity.Conversion;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Unit;
 import org.evenhand.read.NearMiss;
+import org.evenhand.words.QuotaWords;
 
 /** Makes a {@link Layout} of the first line of a log, of what the run says of its columns, and of the method. */
 final class Header {
@@ -70,8 +71,9 @@ final class Header {
             Title over = titles.get(most);
             faults.add(over.fault(
                     "size-limit",
-                    "the log has " + titles.size() + " columns; at most " + most + " are read",
-                    "keep the columns that the method records, " + Quota.LOG_COLUMNS.raising()));
+                    faults.say("log-fault.many-columns", titles.size(), most),
+                    faults.say(
+                            "log-fault.many-columns.remedy", QuotaWords.raising(Quota.LOG_COLUMNS, faults.words()))));
             return Optional.empty();
         }
         List<String> columns = List.copyOf(method.records().keySet());
@@ -111,8 +113,8 @@ final class Header {
             if (same && found >= 0) {
                 faults.add(title.fault(
                         "field-duplicate",
-                        Faults.shown(title.name) + " is the name of two columns of the log",
-                        "remove or rename one of them"));
+                        faults.say("log-fault.two-columns", Faults.cut(title.name)),
+                        faults.say("log-fault.two-columns.remedy")));
                 return OptionalInt.empty();
             }
             found = same ? i : found;
@@ -126,25 +128,23 @@ final class Header {
     private void missing(String column, ColumnMapping mapping) {
         List<String> present = titles.stream().map(Title::name).toList();
         String wanted = mapping == null ? column : mapping.from();
-        String suggestion = NearMiss.among(wanted, present)
-                .map(near -> "did you mean “" + near + "”? ")
-                .orElse("");
-        String remedy = mapping == null
-                ? "name the column “" + column + "”, or map it under “columns” of the run"
-                : "correct “from” of “" + column + "” under “columns” of the run";
+        String remedy =
+                faults.say(mapping == null ? "log-fault.no-column.name" : "log-fault.no-column.correct", column);
         faults.add(new Fault(
                 "field-missing",
                 titles.isEmpty() ? 0 : titles.get(0).line,
                 0,
                 1,
-                "the log has no column “" + wanted + "”; it has " + shortened(present),
-                suggestion + remedy));
+                faults.say("log-fault.no-column", wanted, shortened(present)),
+                NearMiss.among(wanted, present)
+                        .map(near -> faults.say("log-fault.no-column.near", near, remedy))
+                        .orElse(remedy)));
     }
 
-    private static String shortened(List<String> names) {
+    private String shortened(List<String> names) {
         int most = 20;
         String listed = names.stream().limit(most).map(Faults::cut).collect(Collectors.joining(", "));
-        return names.size() > most ? listed + " and " + (names.size() - most) + " more" : listed;
+        return names.size() > most ? faults.say("log-fault.columns-more", listed, names.size() - most) : listed;
     }
 
     private Optional<Layout.Clock> clock(Title title) {
@@ -182,15 +182,23 @@ final class Header {
         } else if (title.unit.isEmpty()) {
             faults.add(title.fault(
                     "unit-missing",
-                    "the column " + Faults.shown(title.text) + " has no unit",
-                    "write “" + Faults.cut(title.text) + " [" + wanted.symbol() + "]”, or the unit that it is in"));
+                    faults.say("log-fault.no-unit", Faults.cut(title.text)),
+                    faults.say("log-fault.no-unit.remedy", Faults.cut(title.text), wanted.symbol())));
             return Optional.empty();
         } else {
             try {
                 unit = Unit.parse(title.unit.get());
             } catch (MisreadException e) {
                 String rule = e.fault().name().toLowerCase(Locale.ROOT).replace('_', '-');
-                faults.add(title.fault(rule, "column " + Faults.shown(title.name) + ": " + e.getMessage(), e.remedy()));
+                // What exactly is wrong with the unit is told in English alone.
+                faults.add(title.fault(
+                        rule,
+                        faults.say(
+                                "log-fault.unit-misread",
+                                Faults.cut(title.name),
+                                Faults.cut(title.unit.get()),
+                                e.getMessage()),
+                        faults.say("log-fault.unit-misread.remedy", wanted.symbol(), e.remedy())));
                 return Optional.empty();
             }
         }
@@ -199,9 +207,8 @@ final class Header {
         }
         faults.add(title.fault(
                 "unit-dimension",
-                "the column " + Faults.shown(title.name) + " is in " + unit.symbol() + ", but the method records it in "
-                        + wanted.symbol() + ", which " + unit.symbol() + " does not convert to",
-                "give it in " + wanted.symbol() + " or a unit that converts to it"));
+                faults.say("log-fault.other-unit", Faults.cut(title.name), unit.symbol(), wanted.symbol()),
+                faults.say("log-fault.other-unit.remedy", wanted.symbol())));
         return Optional.empty();
     }
 }

@@ -26,6 +26,7 @@ import org.evenhand.model.Method;
 import org.evenhand.model.Quota;
 import org.evenhand.model.Subject;
 import org.evenhand.read.Sha256;
+import org.evenhand.words.Words;
 
 /**
  * Reads the log of a run.
@@ -46,17 +47,18 @@ public final class LogReader {
     private RowAssembler rows;
     private OptionalLong numbersFrom = OptionalLong.empty();
 
-    private LogReader(Path root, LogSource source, Method method, Subject subject, SampleSink sink, boolean fast) {
+    private LogReader(
+            Path root, LogSource source, Method method, Subject subject, SampleSink sink, Words words, boolean fast) {
         this.root = root;
         this.source = source;
         this.method = method;
         this.sink = sink;
         this.fast = fast;
-        this.faults = new Faults(source.file(), subject);
+        this.faults = new Faults(source.file(), subject, words);
     }
 
     /**
-     * Reads a log from front to back.
+     * Reads a log from front to back, and tells in English what is wrong with it.
      *
      * @param root the results folder
      * @param source the file, and how to read it
@@ -66,12 +68,18 @@ public final class LogReader {
      * @return how it went; what is wrong with the file is told there and never thrown
      */
     public static LogOutcome read(Path root, LogSource source, Method method, Subject subject, SampleSink sink) {
-        return new LogReader(root, source, method, subject, sink, true).read();
+        return read(root, source, method, subject, sink, Words.english());
+    }
+
+    /** As {@link #read(Path, LogSource, Method, Subject, SampleSink)}, in the words of another language. */
+    public static LogOutcome read(
+            Path root, LogSource source, Method method, Subject subject, SampleSink sink, Words words) {
+        return new LogReader(root, source, method, subject, sink, words, true).read();
     }
 
     /** As {@link #read}, by the slower of the two parsers alone, so that tests can hold one against the other. */
     static LogOutcome readGenerally(Path root, LogSource source, Method method, Subject subject, SampleSink sink) {
-        return new LogReader(root, source, method, subject, sink, false).read();
+        return new LogReader(root, source, method, subject, sink, Words.english(), false).read();
     }
 
     private LogOutcome read() {
@@ -121,9 +129,9 @@ public final class LogReader {
         LineBuffer lines = new LineBuffer(in, limits.asInt(Quota.LINE_BYTES));
         if (!lines.more()) {
             if (lines.isTooLong()) {
-                faults.add(GeneralRows.tooLong(1, limits));
+                faults.add(GeneralRows.tooLong(1, limits, faults.words()));
             } else {
-                faults.ofFile("file-unreadable", "the log is empty", "name the file that the logger wrote");
+                faults.ofFile("file-unreadable", "empty");
             }
             return;
         }
@@ -148,7 +156,7 @@ public final class LogReader {
             numbersFrom = all ? OptionalLong.of(text.end()) : OptionalLong.empty();
         }
         if (lines.isTooLong()) {
-            faults.add(GeneralRows.tooLong(consumed + 1, limits));
+            faults.add(GeneralRows.tooLong(consumed + 1, limits, faults.words()));
         } else {
             GeneralRows.read(lines.rest(), consumed, source.separator(), rows, limits, faults);
         }
@@ -182,23 +190,17 @@ public final class LogReader {
 
     private void failed(IOException e) {
         if (e instanceof NoSuchFileException || e instanceof FileNotFoundException) {
-            faults.ofFile(
-                    "file-unreadable",
-                    "there is no such file",
-                    "correct “log” of the run, which is relative to the run's file");
+            faults.ofFile("file-unreadable", "no-file");
         } else if (e instanceof AccessDeniedException) {
-            faults.ofFile("file-unreadable", "the file may not be read", "give yourself the right to read it");
+            faults.ofFile("file-unreadable", "forbidden");
         } else if (e instanceof TooMuchException much) {
-            faults.ofFile("size-limit", much.getMessage(), much.remedy());
+            faults.add(new Faults.Fault("size-limit", 0, 0, 1, much.why(faults.words()), much.remedy(faults.words())));
         } else if (e instanceof ZipException) {
-            faults.ofFile(
-                    "file-unreadable",
-                    "the file is not compressed by gzip, or its compression is damaged",
-                    "remove the ending .gz if it is plain text, or compress it anew");
+            faults.ofFile("file-unreadable", "not-gzip");
         } else if (e instanceof EOFException) {
-            faults.ofFile("file-unreadable", "the compressed file ends too early", "compress it anew");
+            faults.ofFile("file-unreadable", "gzip-short");
         } else {
-            faults.ofFile("file-unreadable", "the file cannot be read", "check that it is a file and not a folder");
+            faults.ofFile("file-unreadable", "unreadable");
         }
     }
 

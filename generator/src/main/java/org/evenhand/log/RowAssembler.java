@@ -17,9 +17,6 @@ import org.evenhand.model.Quota;
  */
 final class RowAssembler {
 
-    private static final String NUMBERS =
-            "write digits with a decimal point and no separators, or leave the field empty where no sample was taken";
-
     private final Layout layout;
     private final char decimal;
     private final Faults faults;
@@ -125,7 +122,7 @@ final class RowAssembler {
         boolean bits = uses[0].bit() >= 0;
         double value = bits ? LogNumber.parseWhole(text, decimal) : LogNumber.parse(text, decimal);
         if (Double.isNaN(value)) {
-            ofLine.add(new Fault("number-ambiguous", line, column, length, misread(text), NUMBERS));
+            ofLine.add(misread(text, line, column, length));
             return;
         }
         number(field, value, line, column, length);
@@ -142,10 +139,10 @@ final class RowAssembler {
                         line,
                         column,
                         length,
-                        "the sample has no time",
-                        "give each sample its time"));
+                        faults.say("log-fault.no-time"),
+                        faults.say("log-fault.no-time.remedy")));
             } else {
-                ofLine.add(new Fault("number-ambiguous", line, column, length, misread(text), NUMBERS));
+                ofLine.add(misread(text, line, column, length));
             }
             return;
         }
@@ -162,21 +159,18 @@ final class RowAssembler {
                     line,
                     column,
                     length,
-                    "the time " + Faults.shown(text) + " is a number, and the header gives no unit of time",
-                    "write the header as “time [s]”, or give the unit under “columns” of the run"));
+                    faults.say("log-fault.time-unit", Faults.cut(text)),
+                    faults.say("log-fault.time-unit.remedy")));
             return;
         }
-        boolean noOffset = Stamp.flawOf(text) == Stamp.Flaw.NO_OFFSET;
+        String key = Stamp.flawOf(text) == Stamp.Flaw.NO_OFFSET ? "log-fault.no-offset" : "log-fault.no-stamp";
         ofLine.add(new Fault(
                 "log-time-broken",
                 line,
                 column,
                 length,
-                Faults.shown(text)
-                        + (noOffset ? " does not say its offset from UTC" : " is no date and time after RFC 3339"),
-                noOffset
-                        ? "append Z, or an offset such as +02:00"
-                        : "write it as 2026-03-02T09:14:00Z, or give elapsed seconds under the header “time [s]”"));
+                faults.say(key, Faults.cut(text)),
+                faults.say(key + ".remedy")));
     }
 
     /** @param fields how many the line had */
@@ -201,8 +195,7 @@ final class RowAssembler {
             firstStamp = stamp;
         }
         if (samples == mostRows) {
-            throw new UncheckedIOException(
-                    new TooMuchException("the log has too many samples", limits, Quota.LOG_ROWS));
+            throw new UncheckedIOException(new TooMuchException("log-fault.many-samples", limits, Quota.LOG_ROWS));
         }
         lastS = timeS;
         samples++;
@@ -225,22 +218,24 @@ final class RowAssembler {
     void finish() {
         deliver();
         if (notRising != null) {
-            String more = moreNotRising == 0
-                    ? ""
-                    : moreNotRising == 1 ? "; it happens once more" : "; it happens " + moreNotRising + " times more";
             faults.add(new Fault(
                     notRising.rule(),
                     notRising.line(),
                     notRising.column(),
                     notRising.length(),
-                    notRising.message() + more,
+                    moreNotRising == 0
+                            ? notRising.message()
+                            : faults.say("log-fault.happens-more", notRising.message(), moreNotRising),
                     notRising.remedy()));
         }
         if (samples < 2 && !faults.any()) {
-            faults.ofFile(
+            faults.add(new Fault(
                     "file-unreadable",
-                    samples == 0 ? "the log holds no samples" : "the log holds a single sample",
-                    "record at least two samples, the first when the run starts and the last when it ends");
+                    0,
+                    0,
+                    1,
+                    faults.say(samples == 0 ? "log-fault.no-samples" : "log-fault.one-sample"),
+                    faults.say("log-fault.few-samples.remedy")));
         }
     }
 
@@ -262,10 +257,8 @@ final class RowAssembler {
                 line,
                 timeColumn,
                 timeLength,
-                timeS == lastS
-                        ? "the sample has the same time as the one before it"
-                        : "the time goes back behind that of the sample before it",
-                "times must rise from sample to sample; find out whether the logger's clock was set during the run");
+                faults.say(timeS == lastS ? "log-fault.same-time" : "log-fault.time-back"),
+                faults.say("log-fault.time-order.remedy"));
     }
 
     private void wrongCount(int fields, long line) {
@@ -275,12 +268,8 @@ final class RowAssembler {
                 line,
                 0,
                 1,
-                "the line has " + fields + (fields == 1 ? " field" : " fields") + " where the header has "
-                        + layout.fields(),
-                few
-                        ? "complete the line, or remove it if the log was cut off while it was written"
-                        : "remove what is too much; if numbers are written with a decimal comma, say so under “decimal”"
-                                + " and “separator” of the run"));
+                faults.say("log-fault.fields", fields, layout.fields()),
+                faults.say(few ? "log-fault.few-fields.remedy" : "log-fault.many-fields.remedy")));
     }
 
     private double bit(double value, int bit, long line, int column, int length) {
@@ -292,13 +281,19 @@ final class RowAssembler {
                 line,
                 column,
                 length,
-                "a bit is wanted of this field, but it holds no whole number",
-                "log the status as a whole number, decimal or as 0x1f"));
+                faults.say("log-fault.no-bit"),
+                faults.say("log-fault.no-bit.remedy")));
         return Double.NaN;
     }
 
-    private static String misread(String text) {
-        return Faults.shown(text) + " is no number, or can be read in two ways";
+    private Fault misread(String text, long line, int column, int length) {
+        return new Fault(
+                "number-ambiguous",
+                line,
+                column,
+                length,
+                faults.say("log-fault.not-number", Faults.cut(text)),
+                faults.say("log-fault.not-number.remedy"));
     }
 
     /** Without the spaces that spreadsheets leave around numbers. */

@@ -3,20 +3,31 @@ package org.evenhand.log;
 import java.io.IOException;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 
 /** A log is larger than any that is read. */
 final class TooMuchException extends IOException {
 
     private static final long serialVersionUID = 1L;
 
+    private final String key;
+    private final transient Limits limits;
     private final Quota quota;
 
-    TooMuchException(String message, Limits limits, Quota quota) {
-        super(message + "; " + limits.of(quota) + " " + quota.what() + " are read");
+    /** @param key of the message that says what is too much */
+    TooMuchException(String key, Limits limits, Quota quota) {
+        super(key);
+        this.key = key;
+        this.limits = limits;
         this.quota = quota;
     }
 
-    String remedy() {
-        return "check that the file is a log; split the run if it is, " + quota.raising();
+    String why(Words words) {
+        return words.say("log-fault.too-much", words.say(key), QuotaWords.read(limits, quota, words));
+    }
+
+    String remedy(Words words) {
+        return words.say("log-fault.too-much.remedy", QuotaWords.raising(quota, words));
     }
 }

@@ -16,6 +16,7 @@ import org.evenhand.model.Instrument;
 import org.evenhand.model.Method;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
+import org.evenhand.words.Words;
 
 /** Measures runs, but for those that were measured before and have not changed since, nor anything they depend on. */
 record MeasuredBefore(Cache cache, ResultsFolder folder, Path root) {
@@ -59,7 +60,8 @@ record MeasuredBefore(Cache cache, ResultsFolder folder, Path root) {
         if (known.isPresent()) {
             return known.get().with(run);
         }
-        MeasuredRun measured = Measurements.measure(run, folder.methods(), folder.items(), folder.instruments(), root);
+        MeasuredRun measured =
+                Measurements.measure(run, folder.methods(), folder.items(), folder.instruments(), root, words());
         boolean whole =
                 measured.findings().stream().noneMatch(finding -> finding.rule().equals(CUT_SHORT));
         // Again, since the log may have been written to meanwhile: the key must be that of what was read.
@@ -67,6 +69,11 @@ record MeasuredBefore(Cache cache, ResultsFolder folder, Path root) {
                         && measured.sha256().flatMap(sha256 -> key(run, sha256)).equals(key))
                 .ifPresent(k -> cache.put(k, Kept.of(measured)));
         return measured;
+    }
+
+    /** What is wrong with a log is told in the language of the publication. */
+    private Words words() {
+        return folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
     }
 
     /** Nothing for a run without a log, which takes no time, and for one whose log cannot be read. */
@@ -93,6 +100,7 @@ record MeasuredBefore(Cache cache, ResultsFolder folder, Path root) {
                 Optional.ofNullable(method),
                 Optional.ofNullable(folder.items().get(run.item())),
                 instruments,
+                words().language(),
                 sha256));
     }
 }

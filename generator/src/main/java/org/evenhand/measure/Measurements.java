@@ -20,6 +20,7 @@ import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Run;
 import org.evenhand.model.Study;
 import org.evenhand.model.Subject;
+import org.evenhand.words.Words;
 
 /**
  * The values of all runs of a results folder.
@@ -83,17 +84,19 @@ public record Measurements(SortedMap<String, SortedMap<String, MeasuredRun>> byS
      *
      * @param run with its method among those given; one without has no values
      * @param root of the results folder
+     * @param words in which it is told what is wrong with the log
      */
     public static MeasuredRun measure(
             Run run,
             Map<String, Method> methods,
             Map<String, Item> items,
             Map<String, Instrument> instruments,
-            Path root) {
+            Path root,
+            Words words) {
         Method method = methods.get(run.method());
         return method == null
                 ? RunMeasurement.without(run)
-                : RunMeasurement.of(run, method, Optional.ofNullable(items.get(run.item())), instruments, root);
+                : RunMeasurement.of(run, method, Optional.ofNullable(items.get(run.item())), instruments, root, words);
     }
 
     /** A run with its values. */

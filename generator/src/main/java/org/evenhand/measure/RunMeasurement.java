@@ -30,6 +30,7 @@ import org.evenhand.model.Subject;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.words.Phrase;
+import org.evenhand.words.Words;
 
 /** The measurement of one run. */
 final class RunMeasurement {
@@ -39,6 +40,7 @@ final class RunMeasurement {
     private final Run run;
     private final Method method;
     private final Optional<Item> item;
+    private final Words words;
     private final List<Finding> findings = new ArrayList<>();
     private final InstrumentErrors errors;
     private final Background background;
@@ -50,16 +52,19 @@ final class RunMeasurement {
     private Optional<String> sha256 = Optional.empty();
     private OptionalLong numbersFrom = OptionalLong.empty();
 
-    private RunMeasurement(Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments) {
+    private RunMeasurement(
+            Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments, Words words) {
         this.run = run;
         this.method = method;
         this.item = item;
+        this.words = words;
         this.errors = new InstrumentErrors(run, instruments, findings);
         this.background = new Background(run, method, errors);
     }
 
-    static MeasuredRun of(Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments, Path root) {
-        return new RunMeasurement(run, method, item, instruments).measured(root);
+    static MeasuredRun of(
+            Run run, Method method, Optional<Item> item, Map<String, Instrument> instruments, Path root, Words words) {
+        return new RunMeasurement(run, method, item, instruments, words).measured(root);
     }
 
     /** A run whose method is not known. */
@@ -107,7 +112,7 @@ final class RunMeasurement {
     private void readLog(Path root, LogSource source) {
         Subject subject = Subject.run(run.study(), run.id());
         LogPass pass = new LogPass(run, method);
-        LogOutcome outcome = LogReader.read(root, source, method, subject, pass);
+        LogOutcome outcome = LogReader.read(root, source, method, subject, pass, words);
         findings.addAll(outcome.findings());
         numbersFrom = outcome.numbersFrom();
         sha256 = Optional.of(outcome.sha256()).filter(digest -> !digest.isEmpty());
@@ -132,7 +137,7 @@ final class RunMeasurement {
             bindings.add(second.map(binding::with).orElse(binding));
         }
         if (!again.isEmpty()) {
-            LogReader.read(root, source, method, subject, LogPass.again(again));
+            LogReader.read(root, source, method, subject, LogPass.again(again), words);
         }
         for (int i = 0; i < bindings.size(); i++) {
             Binding binding = bindings.get(i);

@@ -2,6 +2,7 @@ package org.evenhand.model;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -15,7 +16,33 @@ import java.util.TreeMap;
  *     list of them is not among them
  * @param faults what is not as it was sealed; empty if all is
  */
-public record Seal(String study, int version, String question, SortedMap<String, String> files, List<String> faults) {
+public record Seal(String study, int version, String question, SortedMap<String, String> files, List<Fault> faults) {
+
+    /**
+     * A file that is not as it was sealed.
+     *
+     * @param path below {@code sealed/} and on the site alike
+     */
+    public record Fault(String path, Flaw flaw) {}
+
+    /** What can be wrong with a sealed file. */
+    public enum Flaw {
+        LIST_MISSING,
+        OF_OTHER_VERSION,
+        NOT_LISTED,
+        ELSEWHERE,
+        MISSING,
+        CHANGED,
+        UNREADABLE,
+        KIND,
+        WITHOUT_POLICY,
+        ACTIVE;
+
+        /** As words know it: "list-missing". */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
 
     /** The list of what was sealed, in its folder. */
     public static final String LIST = "seal-sha256.txt";

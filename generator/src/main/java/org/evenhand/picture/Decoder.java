@@ -38,12 +38,12 @@ final class Decoder {
             reader.setInput(in, true, true);
             BufferedImage image = reader.read(0);
             if (warned.get()) {
-                throw UnfitException.damaged("a part of it is missing or spoilt");
+                throw UnfitException.damaged("part-missing");
             }
             return image;
         } catch (IOException | RuntimeException e) {
             // The decoders of the platform tell of spoilt data by exceptions of many kinds.
-            throw UnfitException.damaged("it cannot be decoded");
+            throw UnfitException.damaged("undecodable");
         } finally {
             reader.dispose();
         }

@@ -59,7 +59,7 @@ final class JpegSource {
             }
             int length = at + 2 <= bytes.length ? u16(at) : 0;
             if (!(length >= 2 && at + length <= bytes.length)) {
-                throw UnfitException.damaged("it ends too early");
+                throw UnfitException.damaged("ends-early");
             }
             segment(marker, length);
             at += length;
@@ -72,13 +72,13 @@ final class JpegSource {
     /** Any number of bytes 0xFF may stand in front of a marker. */
     private int marker() throws UnfitException {
         if (at >= bytes.length || bytes[at] != (byte) 0xFF) {
-            throw UnfitException.damaged(at >= bytes.length ? "it ends too early" : "a marker is missing");
+            throw UnfitException.damaged(at >= bytes.length ? "ends-early" : "no-marker");
         }
         while (at < bytes.length && bytes[at] == (byte) 0xFF) {
             at++;
         }
         if (at >= bytes.length) {
-            throw UnfitException.damaged("it ends too early");
+            throw UnfitException.damaged("ends-early");
         }
         return bytes[at++] & 0xFF;
     }
@@ -101,17 +101,16 @@ final class JpegSource {
             case 0xC4, 0xDB, 0xDD -> keep(marker, length);
             case SOS -> {
                 if (++scans > MOST_SCANS || components == 0) {
-                    throw UnfitException.damaged(
-                            components == 0 ? "its header is missing" : "it has more than " + MOST_SCANS + " scans");
+                    throw components == 0
+                            ? UnfitException.damaged("no-header")
+                            : UnfitException.damaged("scans", MOST_SCANS);
                 }
                 keep(marker, length);
             }
             default -> {
                 boolean isMetadata = marker >= 0xE0 && marker <= 0xEF || marker == 0xFE;
                 if (!isMetadata) {
-                    throw UnfitException.of(
-                            "the picture is a JPEG of a rare kind (marker FF" + Integer.toHexString(marker) + ")",
-                            "save it as PNG, or as a common JPEG");
+                    throw UnfitException.of("rare-jpeg", Integer.toHexString(marker));
                 }
             }
         }
@@ -119,17 +118,14 @@ final class JpegSource {
 
     private void frame(int length) throws UnfitException {
         if (components != 0 || length < 8) {
-            throw UnfitException.damaged("its header is not as headers are");
+            throw UnfitException.damaged("header");
         }
         components = bytes[at + 7] & 0xFF;
         if (length != 8 + 3 * components || components == 0) {
-            throw UnfitException.damaged("its header is not as headers are");
+            throw UnfitException.damaged("header");
         }
         if (bytes[at + 2] != 8 || components != 1 && components != 3) {
-            throw UnfitException.of(
-                    "the picture has " + components + " colours of " + bytes[at + 2]
-                            + " bits, such as for print (CMYK)",
-                    "save it with the colours of screens: grey or RGB, 8 bits each");
+            throw UnfitException.of("for-print", components, (int) bytes[at + 2]);
         }
         Signature.checkSize(u16(at + 5), u16(at + 3), limits);
         namedRgb = components == 3 && bytes[at + 8] == 'R' && bytes[at + 11] == 'G' && bytes[at + 14] == 'B';
@@ -146,12 +142,12 @@ final class JpegSource {
             }
             at++;
         }
-        throw UnfitException.damaged("it ends too early");
+        throw UnfitException.damaged("ends-early");
     }
 
     private Source end() throws UnfitException {
         if (scans == 0) {
-            throw UnfitException.damaged("there is nothing to be seen in it");
+            throw UnfitException.damaged("nothing-seen");
         }
         ByteArrayOutputStream whole = new ByteArrayOutputStream(kept.size() + 32);
         mark(whole, SOI);

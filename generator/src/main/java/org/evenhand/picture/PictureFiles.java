@@ -35,14 +35,12 @@ public final class PictureFiles {
      */
     public static String addressed(String from, String address) throws UnfitException {
         if (SCHEME.matcher(address).matches() || address.startsWith("//")) {
-            throw UnfitException.of(
-                    "pictures from elsewhere are not shown: a page fetches nothing from another site",
-                    "put a copy into the results folder, if its licence allows that, and give the path of the copy");
+            throw UnfitException.of("elsewhere");
         }
         try {
             return within(from, URLDecoder.decode(address.replace("+", "%2B"), StandardCharsets.UTF_8));
         } catch (IllegalArgumentException e) {
-            throw UnfitException.of("“" + address + "” is no address", "write %25 for a percent sign");
+            throw UnfitException.of("no-address", address);
         }
     }
 
@@ -85,9 +83,7 @@ public final class PictureFiles {
                 .replaceAll("[^a-z0-9]++", "-")
                 .replaceAll("^-|-$", "");
         if (name.isEmpty()) {
-            throw UnfitException.of(
-                    "the picture's name has neither a letter a to z nor a digit, and can be no address",
-                    "rename the file");
+            throw UnfitException.of("no-name");
         }
         return name + ".png";
     }
@@ -111,26 +107,25 @@ public final class PictureFiles {
         try {
             Path path = root.resolve(file);
             if (!Files.exists(path)) {
-                throw UnfitException.of("there is no picture “" + file + "”", "check the name, capitals included");
+                throw UnfitException.of("none", file);
             }
             Path real = path.toRealPath();
             if (!real.startsWith(root.toRealPath())) {
                 throw UnfitException.outside(file);
             }
             if (!Files.isRegularFile(real)) {
-                throw UnfitException.of("“" + file + "” is no file", "name the file of the picture");
+                throw UnfitException.of("no-file", file);
             }
             int most = limits.asInt(Quota.PICTURE_BYTES);
             try (InputStream in = Files.newInputStream(real)) {
                 byte[] bytes = in.readNBytes(most + 1);
                 if (bytes.length > most) {
-                    throw UnfitException.tooMuch(
-                            "the picture has more than " + most + " bytes", limits, Quota.PICTURE_BYTES);
+                    throw UnfitException.tooMuch(limits, Quota.PICTURE_BYTES, "many-bytes", most);
                 }
                 return bytes;
             }
         } catch (IOException | InvalidPathException e) {
-            throw UnfitException.of("the picture cannot be read", "check that it is a file and that you may read it");
+            throw UnfitException.of("unreadable");
         }
     }
 }

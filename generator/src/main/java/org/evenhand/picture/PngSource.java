@@ -26,25 +26,23 @@ final class PngSource {
             int at = in.position();
             int length = in.getInt();
             if (!(length >= 0 && length <= in.remaining() - 8)) {
-                throw UnfitException.damaged("it ends too early");
+                throw UnfitException.damaged("ends-early");
             }
             String type = new String(bytes, at + 4, 4, StandardCharsets.ISO_8859_1);
             if (begun == type.equals("IHDR")) {
-                throw UnfitException.damaged("its header is not where it belongs");
+                throw UnfitException.damaged("header-elsewhere");
             }
             CRC32 crc = new CRC32();
             crc.update(bytes, at + 4, 4 + length);
             if ((int) crc.getValue() != in.getInt(at + 8 + length)) {
-                throw UnfitException.damaged("a checksum does not fit");
+                throw UnfitException.damaged("checksum");
             }
             if (!begun) {
                 checkHeader(in, at, length, limits);
                 begun = true;
             }
             if (type.equals("acTL")) {
-                throw UnfitException.of(
-                        "the picture moves, and a moving picture cannot be printed or quoted",
-                        "save the one frame that is to be seen");
+                throw UnfitException.of("moves");
             }
             if (NEEDED.contains(type)) {
                 kept.write(bytes, at, 12 + length);
@@ -54,12 +52,12 @@ final class PngSource {
             }
             in.position(at + 12 + length);
         }
-        throw UnfitException.damaged("it ends too early");
+        throw UnfitException.damaged("ends-early");
     }
 
     private static void checkHeader(ByteBuffer in, int at, int length, Limits limits) throws UnfitException {
         if (length != 13) {
-            throw UnfitException.damaged("its header has another length than headers have");
+            throw UnfitException.damaged("header-length");
         }
         Signature.checkSize(in.getInt(at + 8), in.getInt(at + 12), limits);
     }

@@ -11,8 +11,6 @@ final class Signature {
 
     private static final Pattern MARKUP = Pattern.compile("\\uFEFF?\\s*+<[?!a-zA-Z].*", Pattern.DOTALL);
 
-    private static final String SAVE = "save it as PNG (drawings) or JPEG (photographs)";
-
     private Signature() {}
 
     /** What of the file is to be decoded, its size in pixels held against the limit. */
@@ -21,9 +19,7 @@ final class Signature {
         String name = file.toLowerCase(Locale.ROOT);
         boolean named = kind.equals("PNG") ? name.endsWith(".png") : name.endsWith(".jpg") || name.endsWith(".jpeg");
         if (!named) {
-            throw UnfitException.of(
-                    "the picture is a " + kind + ", and its name says otherwise",
-                    "let it end in " + (kind.equals("PNG") ? ".png" : ".jpg"));
+            throw UnfitException.of(kind.equals("PNG") ? "is-png" : "is-jpeg");
         }
         return kind.equals("PNG") ? PngSource.read(bytes, limits) : JpegSource.read(bytes, limits);
     }
@@ -38,28 +34,25 @@ final class Signature {
             return "JPEG";
         }
         if (begin.startsWith("GIF8")) {
-            throw UnfitException.of("GIF is not shown: it may move, and holds 256 colours at most", SAVE);
+            throw UnfitException.of("gif");
         }
         if (begin.startsWith("RIFF") || begin.startsWith("ftyp", 4)) {
-            throw UnfitException.of("WebP, HEIC and AVIF are not shown: the Java platform cannot decode them", SAVE);
+            throw UnfitException.of("undecodable");
         }
         String text = new String(bytes, 0, Math.min(bytes.length, 256), StandardCharsets.UTF_8);
         if (MARKUP.matcher(text).matches()) {
-            throw UnfitException.of(
-                    "this is SVG or other markup, which can run scripts and fetch from elsewhere; it is not shown",
-                    SAVE);
+            throw UnfitException.of("markup");
         }
-        throw UnfitException.of("this is no picture", SAVE);
+        throw UnfitException.of("no-picture");
     }
 
     /** @throws UnfitException if a picture of this size is not decoded */
     static void checkSize(long width, long height, Limits limits) throws UnfitException {
         if (!(width > 0 && height > 0)) {
-            throw UnfitException.damaged("it says that it has no pixels");
+            throw UnfitException.damaged("no-pixels");
         }
         if (width > limits.of(Quota.PICTURE_PIXELS) / height) {
-            throw UnfitException.tooMuch(
-                    "the picture has " + width + " × " + height + " pixels", limits, Quota.PICTURE_PIXELS);
+            throw UnfitException.tooMuch(limits, Quota.PICTURE_PIXELS, "many-pixels", width, height);
         }
     }
 }

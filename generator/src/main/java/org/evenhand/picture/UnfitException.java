@@ -1,8 +1,11 @@
 package org.evenhand.picture;
 
+import java.util.function.Function;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
 import org.evenhand.read.Rules;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 
 /** A picture that is not shown: by which rule, why, and what to do. */
 public final class UnfitException extends Exception {
@@ -13,34 +16,56 @@ public final class UnfitException extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final String rule;
-    private final String remedy;
+    private final transient Function<Words, String> why;
+    private final transient Function<Words, String> remedy;
 
-    private UnfitException(String rule, String message, String remedy) {
-        super(message, null, false, false);
+    private UnfitException(String rule, Function<Words, String> why, Function<Words, String> remedy) {
+        super(why.apply(Words.english()), null, false, false);
         this.rule = rule;
+        this.why = why;
         this.remedy = remedy;
     }
 
-    static UnfitException of(String message, String remedy) {
-        return new UnfitException(RULE, message, remedy);
+    /**
+     * By the rule about pictures themselves.
+     *
+     * @param what names the message, and the remedy that belongs to it
+     * @param arguments of the message: texts and whole numbers
+     */
+    static UnfitException of(String what, Object... arguments) {
+        return new UnfitException(RULE, words -> words.say("picture." + what, arguments), remedy(what));
     }
 
-    static UnfitException damaged(String how) {
-        return of("the picture is damaged: " + how, "open it in a program for pictures and save it anew");
+    /**
+     * A file that cannot be decoded.
+     *
+     * @param how names the message
+     */
+    static UnfitException damaged(String how, Object... arguments) {
+        return new UnfitException(
+                RULE,
+                words -> words.say("picture.damaged", words.say("picture.damage-" + how, arguments)),
+                remedy("damaged"));
     }
 
     static UnfitException outside(String address) {
         return new UnfitException(
-                Rules.PATH_OUTSIDE,
-                "“" + address + "” leads out of the results folder",
-                "put the picture into the folder and give its path relative to this file, with / between the parts");
+                Rules.PATH_OUTSIDE, words -> words.say("picture.outside", address), remedy("outside"));
     }
 
-    static UnfitException tooMuch(String message, Limits limits, Quota quota) {
+    /** More than is read of something; what, and how much of it there is, as for {@link #of}. */
+    static UnfitException tooMuch(Limits limits, Quota quota, String what, Object... arguments) {
         return new UnfitException(
                 Rules.SIZE_LIMIT,
-                message + "; " + limits.of(quota) + " " + quota.what() + " are read",
-                "make it smaller, " + quota.raising());
+                words -> words.say(
+                        "picture.too-much",
+                        words.say("picture." + what, arguments),
+                        QuotaWords.read(limits, quota, words)),
+                words -> words.say("picture.too-much.remedy", QuotaWords.raising(quota, words)));
+    }
+
+    private static Function<Words, String> remedy(String what) {
+        return words -> words.say("picture." + what + ".remedy");
     }
 
     /** Name of the rule that finds it. */
@@ -48,7 +73,13 @@ public final class UnfitException extends Exception {
         return rule;
     }
 
-    public String remedy() {
-        return remedy;
+    /** Why the picture is not shown. */
+    public String why(Words words) {
+        return why.apply(words);
+    }
+
+    /** What to do about it. */
+    public String remedy(Words words) {
+        return remedy.apply(words);
     }
 }

@@ -13,6 +13,7 @@ import org.evenhand.prose.Passage.Address;
 import org.evenhand.prose.Passage.Bound;
 import org.evenhand.prose.Passage.Range;
 import org.evenhand.read.Rules;
+import org.evenhand.words.QuotaWords;
 
 /** Holds what sentences say against what was computed. For one study and one thread; make it once for all of its texts. */
 public final class Verification {
@@ -92,8 +93,9 @@ public final class Verification {
         return ProseFault.of(
                 Rules.SIZE_LIMIT,
                 source.place(0, 1),
-                "verifying the text has taken too long; " + limits.of(quota) + " " + quota.what() + " are read",
-                "divide it, " + quota.raising());
+                "verifying the text has taken too long; "
+                        + QuotaWords.read(limits, quota, org.evenhand.words.Words.english()),
+                "divide it, " + QuotaWords.raising(quota, org.evenhand.words.Words.english()));
     }
 
     private Passage bound(Passage passage, ProseSource source, List<ProseFault> faults) {

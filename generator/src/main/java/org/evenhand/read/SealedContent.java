@@ -2,9 +2,11 @@ package org.evenhand.read;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.evenhand.model.Seal.Flaw;
 
 /**
  * Whether a sealed file may stand on a site as it is. What was sealed by this program holds nothing that runs; what
@@ -51,20 +53,18 @@ final class SealedContent {
      * Looks at a file.
      *
      * @param text of a page or a drawing; not looked at for others
-     * @return what is wrong, to be written behind the path; empty if nothing is
+     * @return what is wrong; nothing if it may stand
      */
-    static String fault(String path, String text) {
+    static Optional<Flaw> flaw(String path, String text) {
         String name = path.toLowerCase(Locale.ROOT);
         if (ENDINGS.stream().noneMatch(name::endsWith)) {
-            return " is of no kind that is sealed";
+            return Optional.of(Flaw.KIND);
         }
         boolean isPage = name.endsWith(".html");
         if (isPage && (!path.endsWith("/index.html") || !text.contains(POLICY))) {
-            return " lacks the policy that keeps a page from running anything";
+            return Optional.of(Flaw.WITHOUT_POLICY);
         }
-        return (isPage || name.endsWith(".svg")) && isActive(text)
-                ? " holds something that could run in a reader's browser"
-                : "";
+        return (isPage || name.endsWith(".svg")) && isActive(text) ? Optional.of(Flaw.ACTIVE) : Optional.empty();
     }
 
     private static boolean isActive(String text) {

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Seal;
+import org.evenhand.model.Seal.Flaw;
 
 /**
  * Reads the sealed versions of answers: those of a results folder, where they lie below {@code sealed/}, or those of a
@@ -79,30 +80,29 @@ public final class Seals {
                     version,
                     "",
                     Collections.emptySortedMap(),
-                    List.of(folder + Seal.LIST + " is missing or cannot be read"));
+                    List.of(new Seal.Fault(folder + Seal.LIST, Flaw.LIST_MISSING)));
         }
-        List<String> faults = new ArrayList<>();
+        List<Seal.Fault> faults = new ArrayList<>();
         for (Map.Entry<String, String> file : files.entrySet()) {
             boolean isOwn = file.getKey().startsWith(folder) || file.getKey().startsWith("assets/");
-            String fault = isOwn ? fault(tree, file.getKey(), file.getValue()) : " is none of this version";
-            if (!fault.isEmpty()) {
-                faults.add(file.getKey() + fault);
-            }
+            Optional<Flaw> flaw =
+                    isOwn ? flaw(tree, file.getKey(), file.getValue()) : Optional.of(Flaw.OF_OTHER_VERSION);
+            flaw.ifPresent(f -> faults.add(new Seal.Fault(file.getKey(), f)));
         }
         if (!files.containsKey(folder + "index.html")) {
-            faults.add(folder + "index.html is not among what was sealed");
+            faults.add(new Seal.Fault(folder + "index.html", Flaw.NOT_LISTED));
         }
         return new Seal(study, version, question(tree, folder), files, faults);
     }
 
-    private static String fault(Path tree, String path, String sha256) {
+    private static Optional<Flaw> flaw(Path tree, String path, String sha256) {
         try {
             Path file = tree.resolve(path);
             if (!file.normalize().startsWith(tree.normalize())) {
-                return " lies elsewhere";
+                return Optional.of(Flaw.ELSEWHERE);
             }
             if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-                return " is missing";
+                return Optional.of(Flaw.MISSING);
             }
             byte[] bytes = Files.readAllBytes(file);
             if (path.endsWith(".html")) {
@@ -110,10 +110,10 @@ public final class Seals {
                         .getBytes(StandardCharsets.UTF_8);
             }
             return Sha256.of(bytes).equals(sha256)
-                    ? SealedContent.fault(path, new String(bytes, StandardCharsets.UTF_8))
-                    : " is not what was sealed";
+                    ? SealedContent.flaw(path, new String(bytes, StandardCharsets.UTF_8))
+                    : Optional.of(Flaw.CHANGED);
         } catch (IOException | InvalidPathException e) {
-            return " cannot be read";
+            return Optional.of(Flaw.UNREADABLE);
         }
     }
 

@@ -13,6 +13,8 @@ import java.util.Locale;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 
 /** Turns the bytes of a structured file into text, and refuses what is none or means to deceive. */
 final class SourceText {
@@ -154,7 +156,8 @@ final class SourceText {
                         Rules.SIZE_LIMIT,
                         new Place(file, line, i - lineStart + 1, 1),
                         "more than " + most + " brackets are open here",
-                        "close them, or put a blank line between, " + Quota.FILE_DEPTH.raising());
+                        "close them, or put a blank line between, "
+                                + QuotaWords.raising(Quota.FILE_DEPTH, Words.english()));
                 return;
             }
         }

@@ -3,6 +3,8 @@ package org.evenhand.read;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Place;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 
 /** A file that cannot be turned into a tree: where reading stopped, why, and what to do. */
 final class UnreadableException extends Exception {
@@ -25,8 +27,8 @@ final class UnreadableException extends Exception {
         return new UnreadableException(
                 Rules.SIZE_LIMIT,
                 place,
-                message + "; " + limits.of(quota) + " " + quota.what() + " are read",
-                remedy + ", " + quota.raising());
+                message + "; " + QuotaWords.read(limits, quota, Words.english()),
+                remedy + ", " + QuotaWords.raising(quota, Words.english()));
     }
 
     void reportTo(Faults faults) {

@@ -11,13 +11,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.evenhand.check.rule.ReadingRules;
 import org.evenhand.model.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What the rules on studies find in a German publication is said in German; names and units stay as they are. */
+/** What the rules on studies, folders and logs find in a German publication is said in German; names and units stay as they are. */
 class GermanFindingsTest {
 
     /** Short words of English that are no words of German; from memory. */
@@ -29,12 +30,13 @@ class GermanFindingsTest {
 
     private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d");
 
-    /** What other stages say, in English still: on times in a log, why a run has no value, how a figure moved. */
-    private static final Set<String> SAID_ELSEWHERE =
-            Set.of("log-time-broken", "not-settled", "plateau-far", "change-unrecorded");
+    /** What other stages say, in English still: why a run has no value, how a figure moved. */
+    private static final Set<String> SAID_ELSEWHERE = Set.of("not-settled", "plateau-far", "change-unrecorded");
 
-    private static final Set<String> OF_STUDIES = Catalogue.RULES.stream()
-            .map(r -> r.facts().id())
+    private static final Set<String> OF_STUDIES = Stream.concat(
+                    Catalogue.RULES.stream().map(Rule::facts),
+                    ReadingRules.OF_FOLDER.stream().map(FolderRule::facts))
+            .map(RuleFacts::id)
             .filter(id -> !SAID_ELSEWHERE.contains(id))
             .collect(Collectors.toSet());
 

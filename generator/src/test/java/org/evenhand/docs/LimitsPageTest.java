@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 
 /** The page of the limits lists those there are, with their defaults. */
@@ -32,7 +34,7 @@ class LimitsPageTest {
         StringBuilder list = new StringBuilder("\n| limit | so many are read | of what |\n| --- | --: | --- |\n");
         for (Quota quota : Quota.values()) {
             list.append("| `").append(quota.id()).append("` | ").append(quota.usual());
-            list.append(" | ").append(quota.what()).append(" |\n");
+            list.append(" | ").append(QuotaWords.what(quota, Words.english())).append(" |\n");
         }
         return list.append('\n').toString();
     }

@@ -22,6 +22,7 @@ import org.evenhand.model.RunOutcome;
 import org.evenhand.quantity.Accuracy;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
+import org.evenhand.words.Words;
 
 /** A bench to measure one run on: put a run together, and see what comes of it. */
 final class Bench {
@@ -195,7 +196,8 @@ final class Bench {
                 Optional.empty(),
                 List.of(),
                 Methods.NOWHERE);
-        return Measurements.measure(run, Map.of(method.id(), method), Map.of(item.id(), item), instruments, folder);
+        return Measurements.measure(
+                run, Map.of(method.id(), method), Map.of(item.id(), item), instruments, folder, Words.english());
     }
 
     RunValue value(String measurand) {

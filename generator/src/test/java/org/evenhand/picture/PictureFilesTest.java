@@ -17,6 +17,7 @@ import javax.imageio.ImageIO;
 import org.evenhand.chart.Raster;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +42,7 @@ class PictureFilesTest {
 
     private String refused(String name, byte[] bytes) {
         UnfitException e = assertThrows(UnfitException.class, () -> read(name, bytes));
-        assertTrue(!e.remedy().isBlank());
+        assertTrue(!e.remedy(Words.english()).isBlank());
         return e.rule() + ": " + e.getMessage();
     }
 

@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.evenhand.model.Finding;
 import org.evenhand.model.Limits;
 import org.evenhand.model.Quota;
+import org.evenhand.words.QuotaWords;
+import org.evenhand.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,8 +129,10 @@ class ReadingLimitsTest {
         assertTrue(exceeding(Limits.DEFAULT.with(quota, size - 1)) > 0, quota.id());
         for (Finding finding : tooLarge(Limits.DEFAULT.with(quota, size - 1))) {
             assertTrue(
-                    finding.message().endsWith("; " + (size - 1) + " " + quota.what() + " are read"), finding::message);
-            assertTrue(finding.remedy().endsWith(quota.raising()), finding::remedy);
+                    finding.message()
+                            .endsWith("; " + (size - 1) + " " + QuotaWords.what(quota, Words.english()) + " are read"),
+                    finding::message);
+            assertTrue(finding.remedy().endsWith(QuotaWords.raising(quota, Words.english())), finding::remedy);
         }
     }
 

@@ -16,6 +16,7 @@ import org.commonmark.node.SourceSpan;
 import org.evenhand.model.Place;
 import org.evenhand.prose.ProseSource;
 import org.evenhand.prose.ProseText;
+import org.evenhand.words.Words;
 
 /** Finds what a browser would run, or fetch on its own, in a text in Markdown. What stands in code is only shown. */
 final class ActiveContent {
@@ -31,12 +32,22 @@ final class ActiveContent {
     /**
      * A part of a text.
      *
-     * @param what it is, in the words of a message
+     * @param what names the message that says what it is
+     * @param detail the element, the handler or the kind of address; empty where it is none of them
      * @param line from 0
      * @param column from 0
      * @param length in characters, at least 1
      */
-    record Part(String what, int line, int column, int length) {}
+    record Part(String what, String detail, int line, int column, int length) {
+
+        /** What it is, in words. */
+        String said(Words words) {
+            String key = "rules-reading.active-" + what;
+            return detail.isEmpty() ? words.say(key) : words.say(key, detail);
+        }
+    }
+
+    private record What(String name, String detail) {}
 
     private ActiveContent() {}
 
@@ -45,7 +56,7 @@ final class ActiveContent {
         List<Part> parts = new ArrayList<>();
         Optional<Node> tree = ProseText.tree(ProseSource.field(Place.of(""), markdown, ProseSource.Form.BLOCK));
         if (tree.isEmpty()) {
-            return List.of(new Part("something too large or too deep to be looked through", 0, 0, 1));
+            return List.of(new Part("too-large", "", 0, 0, 1));
         }
         Node node = tree.get();
         // Down, across, up: without recursion, for a hostile text may be nested deeper than a stack.
@@ -64,11 +75,11 @@ final class ActiveContent {
     }
 
     private static void look(Node node, List<Part> parts) {
-        Optional<String> what = Optional.empty();
+        Optional<What> what = Optional.empty();
         if (node instanceof Link link) {
-            what = scheme(link.getDestination()).map(s -> "a link to a “" + s + ":” address");
+            what = scheme(link.getDestination()).map(s -> new What("link", s));
         } else if (node instanceof Image image) {
-            what = scheme(image.getDestination()).map(s -> "a picture from a “" + s + ":” address");
+            what = scheme(image.getDestination()).map(s -> new What("picture", s));
         } else if (node instanceof HtmlInline html) {
             what = html(html.getLiteral());
         } else if (node instanceof HtmlBlock html) {
@@ -77,29 +88,30 @@ final class ActiveContent {
         what.ifPresent(w -> parts.add(part(w, node)));
     }
 
-    private static Part part(String what, Node node) {
+    private static Part part(What what, Node node) {
         if (node.getSourceSpans().isEmpty()) {
-            return new Part(what, 0, 0, 1);
+            return new Part(what.name, what.detail, 0, 0, 1);
         }
         SourceSpan span = node.getSourceSpans().get(0);
-        return new Part(what, span.getLineIndex(), span.getColumnIndex(), Math.max(1, span.getLength()));
+        return new Part(
+                what.name, what.detail, span.getLineIndex(), span.getColumnIndex(), Math.max(1, span.getLength()));
     }
 
-    private static Optional<String> html(String literal) {
+    private static Optional<What> html(String literal) {
         String text = decoded(literal).toLowerCase(Locale.ROOT);
         Matcher tag = TAG.matcher(text);
         while (tag.find()) {
             if (ELEMENTS.contains(tag.group(1))) {
-                return Optional.of("the element <" + tag.group(1) + ">");
+                return Optional.of(new What("element", tag.group(1)));
             }
             Matcher handler = HANDLER.matcher(tag.group(2));
             if (handler.find()) {
-                return Optional.of("the handler “" + handler.group(1) + "”");
+                return Optional.of(new What("handler", handler.group(1)));
             }
             for (String value : tag.group(2).split("=", -1)) {
                 Optional<String> scheme = scheme(value.replaceAll("^[\\s\"']++", ""));
                 if (scheme.isPresent()) {
-                    return Optional.of("an address of the kind “" + scheme.get() + ":”");
+                    return Optional.of(new What("address", scheme.get()));
                 }
             }
         }

@@ -12,6 +12,7 @@ import org.evenhand.model.Place;
 import org.evenhand.model.ResultsFolder;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Subject;
+import org.evenhand.words.Words;
 
 /**
  * A contributed text is read, never run. Markup is shown as text on the pages in any case; a text that tries to be more
@@ -27,7 +28,7 @@ public final class ContentActive implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root, Words words) {
         List<Finding> findings = new ArrayList<>();
         for (MarkdownText text : MarkdownText.allOf(folder)) {
             for (ActiveContent.Part part : ActiveContent.in(text.markdown())) {
@@ -38,8 +39,8 @@ public final class ContentActive implements FolderRule {
                             FACTS.severity(),
                             place,
                             subject,
-                            part.what() + " stands in the text",
-                            "delete it; if it is meant to be read, put it between backticks"));
+                            words.say("rules-reading.content-active.found", part.said(words)),
+                            words.say("rules-reading.content-active.remedy")));
                 }
             }
         }

@@ -22,6 +22,7 @@ import org.evenhand.model.Run;
 import org.evenhand.model.Severity;
 import org.evenhand.model.Study;
 import org.evenhand.model.Subject;
+import org.evenhand.words.Words;
 
 /** What tells of people or their networks does not belong into published files. */
 public final class PersonalData implements FolderRule {
@@ -41,7 +42,7 @@ public final class PersonalData implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root, Words words) {
         Map<String, Subject> subjects = subjects(folder);
         String contact = folder.publication().flatMap(p -> p.contact()).orElse("");
         // Several at a time; what comes out does not depend on how many.
@@ -51,7 +52,8 @@ public final class PersonalData implements FolderRule {
                         head(root, file, heads.getOrDefault(file, (long) BYTES)),
                         file,
                         contact,
-                        subjects.getOrDefault(file, subject(file, folder))))
+                        subjects.getOrDefault(file, subject(file, folder)),
+                        words))
                 .toList();
     }
 
@@ -68,17 +70,20 @@ public final class PersonalData implements FolderRule {
         return heads;
     }
 
-    private static Stream<Finding> found(byte[] head, String file, String contact, Subject subject) {
+    private static Stream<Finding> found(byte[] head, String file, String contact, Subject subject, Words words) {
         return PersonalTraces.in(head, contact).entrySet().stream().map(found -> {
             PersonalTraces.Trace trace = found.getValue();
-            String more = trace.count() == 1 ? "" : ", and " + (trace.count() - 1) + " more in this file";
+            String kind = found.getKey().said(words);
+            String message = trace.count() == 1
+                    ? words.say("rules-reading.personal-data.found", kind)
+                    : words.say("rules-reading.personal-data.found-more", kind, trace.count() - 1);
             return Finding.fault(
                     FACTS.id(),
                     FACTS.severity(),
                     new Place(file, trace.line(), trace.column(), trace.length()),
                     subject,
-                    "this seems to be " + found.getKey().words() + more,
-                    "replace it by a word that tells as much and names nobody, then keep the original to yourself");
+                    message,
+                    words.say("rules-reading.personal-data.remedy"));
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.evenhand.words.Words;
 
 /**
  * Finds traces of people in bytes, in one pass: each byte starts at most one attempt of bounded length.
@@ -16,20 +17,15 @@ final class PersonalTraces {
 
     /** What a trace is of. */
     enum Kind {
-        HOME_FOLDER("the home folder of a person"),
-        HARDWARE_ADDRESS("the hardware address (MAC) of a device"),
-        NETWORK_ADDRESS("a public network address (IP)"),
-        WIRELESS_NETWORK("the name of a wireless network (SSID)"),
-        MAIL_ADDRESS("an e-mail address");
+        HOME_FOLDER,
+        HARDWARE_ADDRESS,
+        NETWORK_ADDRESS,
+        WIRELESS_NETWORK,
+        MAIL_ADDRESS;
 
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        String words() {
-            return words;
+        String said(Words words) {
+            return words.say(
+                    "rules-reading.trace-" + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 

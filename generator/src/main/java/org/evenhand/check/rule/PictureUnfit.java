@@ -22,6 +22,7 @@ import org.evenhand.picture.UnfitException;
 import org.evenhand.prose.PictureReference;
 import org.evenhand.prose.ProseSource;
 import org.evenhand.read.Rules;
+import org.evenhand.words.Words;
 
 /** A picture is decoded and drawn anew, so that nothing but its pixels is published; one that cannot be is not shown. */
 public final class PictureUnfit implements FolderRule {
@@ -34,8 +35,8 @@ public final class PictureUnfit implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
-        Search search = new Search(folder, root);
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root, Words words) {
+        Search search = new Search(folder, root, words);
         MarkdownText.allOf(folder).forEach(search::inText);
         folder.items()
                 .values()
@@ -56,13 +57,15 @@ public final class PictureUnfit implements FolderRule {
 
         private final ResultsFolder folder;
         private final Path root;
+        private final Words words;
         private final List<Finding> findings = new ArrayList<>();
         private final Map<String, Optional<UnfitException>> read = new HashMap<>();
         private final Map<String, String> byAddress = new HashMap<>();
 
-        Search(ResultsFolder folder, Path root) {
+        Search(ResultsFolder folder, Path root, Words words) {
             this.folder = folder;
             this.root = root;
+            this.words = words;
         }
 
         void inText(MarkdownText text) {
@@ -71,25 +74,25 @@ public final class PictureUnfit implements FolderRule {
                 Place place = text.place(picture.line(), picture.column(), picture.length());
                 if (!text.showsPictures() || !picture.alone()) {
                     found(
-                            "a picture cannot stand within a sentence",
+                            words.say("rules-reading.picture-unfit.in-sentence"),
                             text.showsPictures()
-                                    ? "give it a paragraph of its own"
-                                    : "put it into the text of the study, or list it under pictures",
+                                    ? words.say("rules-reading.picture-unfit.own-paragraph")
+                                    : words.say("rules-reading.picture-unfit.into-study"),
                             place,
                             text.subjects());
                     continue;
                 }
                 if (picture.shows().isEmpty()) {
                     found(
-                            "the picture is not described, so that people who cannot see it learn nothing of it",
-                            "write what is to be seen between the brackets: ![The sensor under its lid](file.png)",
+                            words.say("rules-reading.picture-unfit.not-described"),
+                            words.say("rules-reading.picture-unfit.describe"),
                             place,
                             text.subjects());
                 }
                 if (picture.credit().isEmpty()) {
                     found(
-                            "it is not said who made the picture",
-                            "write it, and the licence, behind the address: (file.png \"Ottoline Marsh, CC-BY-4.0\")",
+                            words.say("rules-reading.picture-unfit.no-maker"),
+                            words.say("rules-reading.picture-unfit.name-maker"),
                             place,
                             text.subjects());
                 }
@@ -124,8 +127,8 @@ public final class PictureUnfit implements FolderRule {
             if (other != null && !other.equals(file)) {
                 found(
                         Rules.ID_COLLISION,
-                        "“" + file + "” and “" + other + "” would have one address, that of pictures/" + name,
-                        "rename one of them",
+                        words.say("rules-reading.picture-unfit.one-address", file, other, name),
+                        words.say("rules-reading.picture-unfit.rename"),
                         place,
                         subjects);
             }
@@ -141,7 +144,7 @@ public final class PictureUnfit implements FolderRule {
         }
 
         private void found(UnfitException e, Place place, List<Subject> subjects) {
-            found(e.rule(), e.getMessage(), e.remedy(), place, subjects);
+            found(e.rule(), e.why(words), e.remedy(words), place, subjects);
         }
 
         private void found(String message, String remedy, Place place, List<Subject> subjects) {

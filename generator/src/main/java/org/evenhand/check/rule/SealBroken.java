@@ -22,6 +22,7 @@ import org.evenhand.model.Subject;
 import org.evenhand.read.FormerAnswer;
 import org.evenhand.read.Seals;
 import org.evenhand.read.Sha256;
+import org.evenhand.words.Words;
 
 /** What was sealed stays as it was, and a study does not fall behind it. Source: ISO/IEC 17025:2017, 7.8.8.3. */
 public final class SealBroken implements FolderRule {
@@ -34,41 +35,43 @@ public final class SealBroken implements FolderRule {
     }
 
     @Override
-    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root) {
+    public List<Finding> check(ResultsFolder folder, Measurements measured, Path root, Words words) {
         List<Finding> findings = new ArrayList<>();
         folder.seals().values().stream().flatMap(Collection::stream).forEach(seal -> {
             Study study = folder.studies().get(seal.study());
             if (!seal.isWhole()) {
-                findings.add(broken(seal, study));
+                findings.add(broken(seal, study, words));
             } else if (study != null) {
-                fallenBehind(seal, study, root).ifPresent(findings::add);
+                fallenBehind(seal, study, root, words).ifPresent(findings::add);
             }
         });
         return findings;
     }
 
-    private static Finding broken(Seal seal, Study study) {
+    private static Finding broken(Seal seal, Study study, Words words) {
         int more = seal.faults().size() - 1;
+        Seal.Fault first = seal.faults().get(0);
+        String what = words.say("seal." + first.flaw().id(), first.path());
         return Finding.fault(
                 FACTS.id(),
                 FACTS.severity(),
                 Place.of(Seals.FOLDER + "/" + seal.list()),
                 study == null ? Subject.PUBLICATION : Subject.study(seal.study()),
-                "version " + seal.version() + " of “" + seal.study() + "” is not whole: "
-                        + seal.faults().get(0) + (more > 0 ? ", and " + more + " more" : ""),
-                "put the files back as they were, from a copy or from the published site; never edit what is sealed");
+                more == 0
+                        ? words.say("rules-reading.seal-broken.found", seal.version(), seal.study(), what)
+                        : words.say("rules-reading.seal-broken.found-more", seal.version(), seal.study(), what, more),
+                words.say("rules-reading.seal-broken.remedy"));
     }
 
-    private static Optional<Finding> fallenBehind(Seal seal, Study study, Path root) {
+    private static Optional<Finding> fallenBehind(Seal seal, Study study, Path root, Words words) {
         if (seal.version() > study.version()) {
             return Optional.of(Finding.fault(
                     FACTS.id(),
                     FACTS.severity(),
                     study.places().of("revisions"),
                     Subject.study(study.id()),
-                    "version " + seal.version() + " is sealed, but the study says that it is version "
-                            + study.version(),
-                    "put the revisions back: each makes a new version"));
+                    words.say("rules-reading.seal-broken.behind", seal.version(), study.version()),
+                    words.say("rules-reading.seal-broken.behind-remedy")));
         }
         boolean isLatest = seal.version() == study.version();
         boolean hasEnded = study.status() == Status.SUPERSEDED || study.status() == Status.WITHDRAWN;
@@ -81,8 +84,8 @@ public final class SealBroken implements FolderRule {
                 Severity.CAVEAT,
                 study.places().file(),
                 Subject.study(study.id()),
-                "the text of version " + seal.version() + " has changed since that version was sealed",
-                "add an entry to revisions, which makes a new version: on, what, why"));
+                words.say("rules-reading.seal-broken.changed", seal.version()),
+                words.say("rules-reading.seal-broken.changed-remedy")));
     }
 
     private static String digest(Path root, Study study) {

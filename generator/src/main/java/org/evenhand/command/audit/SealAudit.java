@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.evenhand.model.Seal;
 import org.evenhand.read.DigestList;
 import org.evenhand.read.Seals;
+import org.evenhand.words.Words;
 
 /** Sealed versions of a site against the digests that were sealed with them; their banners apart. */
 public final class SealAudit {
@@ -24,9 +25,14 @@ public final class SealAudit {
         SortedSet<Difference> differences = new TreeSet<>();
         for (Seal seal : all(site).values()) {
             seal.faults()
-                    .forEach(fault -> differences.add(new Difference(seal.folder(), "the seal is broken: " + fault)));
+                    .forEach(fault ->
+                            differences.add(new Difference(seal.folder(), "the seal is broken: " + said(fault))));
         }
         return differences;
+    }
+
+    private static String said(Seal.Fault fault) {
+        return Words.english().say("seal." + fault.flaw().id(), fault.path());
     }
 
     /** How many sealed versions there are. */

@@ -81,8 +81,12 @@ public final class SealedPages {
         return new GonePage(
                 context.frames().of(seal.page(), title, words.say("kept.damaged-about")),
                 title,
-                words.say("kept.damaged-text", seal.faults().get(0)),
+                words.say("kept.damaged-text", said(seal.faults().get(0))),
                 List.of(Link.to(words.say("kept.now"), Address.answer(seal.study()))));
+    }
+
+    private String said(Seal.Fault fault) {
+        return context.words().say("seal." + fault.flaw().id(), fault.path());
     }
 
     private byte[] read(String path) {
