@@ -76,14 +76,16 @@ final class ProseChecks {
         Severity severity = Catalogue.find(fault.rule())
                 .map(RuleFacts::severity)
                 .orElseThrow(() -> new IllegalStateException("no rule " + fault.rule()));
-        String computed = fault.computed().isEmpty() ? "" : "; computed: " + fault.computed();
+        String message = fault.computed().isEmpty()
+                ? fault.message()
+                : words.say("prose.computed", fault.message(), fault.computed());
         return new Finding(
                 fault.rule(),
                 severity,
                 Outcome.FOUND,
                 fault.place(),
                 subject,
-                fault.message() + computed,
+                message,
                 Optional.empty(),
                 rule == null ? "" : rule.consequence(words),
                 fault.remedy(),

@@ -41,6 +41,11 @@ final class Context {
         return figures;
     }
 
+    /** A message in the language of the study. */
+    String say(String key, Object... arguments) {
+        return figures.words().say(key, arguments);
+    }
+
     Language language() {
         return language;
     }

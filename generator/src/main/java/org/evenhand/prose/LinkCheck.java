@@ -87,8 +87,11 @@ final class LinkCheck {
                         NUMBER_MISMATCH,
                         other.start(),
                         other.end(),
-                        "the sentence speaks of “" + other.group() + "”, but the figure is of “"
-                                + evidence.level().get().title() + "”",
+                        sentence.context()
+                                .say(
+                                        "prose.other-level",
+                                        other.group(),
+                                        evidence.level().get().title()),
                         evidence.level().get().title()));
     }
 
@@ -100,8 +103,11 @@ final class LinkCheck {
                     NUMBER_MISMATCH,
                     orientation.start(),
                     orientation.end(),
-                    "the base is named as “" + orientation.other() + "”, but the figure is held against “"
-                            + evidence.against().orElseThrow().title() + "”",
+                    sentence.context()
+                            .say(
+                                    "prose.other-base",
+                                    orientation.other(),
+                                    evidence.against().orElseThrow().title()),
                     evidence.against().orElseThrow().title());
         } else if (link.isEmpty() && named && (orientation.base() == Base.TURNED) != inverse && isTurnable()) {
             String title = (inverse ? evidence.level() : evidence.against())
@@ -111,8 +117,11 @@ final class LinkCheck {
                     NUMBER_MISMATCH,
                     orientation.start(),
                     orientation.end(),
-                    "the sentence takes “" + sentence.passage().text().substring(orientation.start(), orientation.end())
-                            + "” as the base, but the figure written here is held against “" + title + "”",
+                    sentence.context()
+                            .say(
+                                    "prose.turned-base",
+                                    sentence.passage().text().substring(orientation.start(), orientation.end()),
+                                    title),
                     title);
         }
         if (link.isEmpty() && link.form().isPercent() && !named && evidence.kind() == Kind.RATIO) {
@@ -131,10 +140,13 @@ final class LinkCheck {
         faults.add(new ProseFault(
                 PERCENT_WITHOUT_BASE,
                 start < end ? sentence.place(start, end) : sentence.place(link),
-                "a percentage says nothing before its base is named in the sentence",
+                sentence.context().say("prose.base-not-named"),
                 sentence.context().figures().computed(evidence),
-                "write what it is held against: “"
-                        + sentence.context().figures().of(evidence, EvidenceLink.Form.PERCENT) + " than " + base + "”",
+                sentence.context()
+                        .say(
+                                "prose.name-base",
+                                sentence.context().figures().of(evidence, EvidenceLink.Form.PERCENT),
+                                base),
                 Optional.empty()));
     }
 
@@ -146,9 +158,10 @@ final class LinkCheck {
                 faults.add(new ProseFault(
                         DIFFERENCE_NOT_SHOWN,
                         sentence.place(at.start(), at.end()),
-                        "“" + word + "” states a difference that is not shown",
+                        sentence.context().say("prose.not-shown", word),
                         sentence.context().figures().computed(evidence),
-                        "write “" + sentence.context().figures().of(evidence, EvidenceLink.Form.WORDS) + "”",
+                        sentence.context()
+                                .say("prose.write", sentence.context().figures().of(evidence, EvidenceLink.Form.WORDS)),
                         Optional.empty()));
                 return true;
             }
@@ -159,13 +172,11 @@ final class LinkCheck {
                 faults.add(new ProseFault(
                         DIFFERENCE_NOT_SHOWN,
                         sentence.place(at.start(), at.end()),
-                        neither
-                                ? "“" + word + "” is a judgement, but the measurand states no better direction"
-                                : "“" + word + "” states the opposite of what is shown",
+                        sentence.context().say(neither ? "prose.judgement" : "prose.opposite", word),
                         sentence.context().figures().computed(evidence),
                         neither
-                                ? "say which way it differs, or give the measurand “better: lower” or “better: higher”"
-                                : "write “" + right + "”",
+                                ? sentence.context().say("prose.judgement.remedy")
+                                : sentence.context().say("prose.write", right),
                         right.isEmpty() ? Optional.empty() : sentence.correction(at.start(), at.end(), right)));
                 return true;
             }
@@ -201,7 +212,7 @@ final class LinkCheck {
                 sentence.place(start, end),
                 message,
                 sentence.context().figures().computed(evidence),
-                "write “" + right + "”, or link to the comparison that is meant",
+                sentence.context().say("prose.write-or-link", right),
                 // In "X to Y" both names would have to change.
                 replaceable ? sentence.correction(start, end, right) : Optional.empty()));
     }

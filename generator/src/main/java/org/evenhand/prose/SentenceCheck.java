@@ -98,13 +98,13 @@ final class SentenceCheck {
                 faults.add(new ProseFault(
                         "sameness-not-shown",
                         sentence.place(matcher.start(), matcher.end()),
-                        "“" + matcher.group()
-                                + "” claims sameness, which takes a test within a margin stated beforehand",
+                        sentence.context().say("prose.sameness", matcher.group()),
                         evidence.map(sentence.context().figures()::computed).orElse(""),
-                        evidence.map(e ->
-                                        "write “" + sentence.context().figures().of(e, EvidenceLink.Form.WORDS)
-                                                + "”, or state a margin: same-within")
-                                .orElse("link to a comparison with a margin (same-within), or take the claim out"),
+                        evidence.map(e -> sentence.context()
+                                        .say(
+                                                "prose.write-or-margin",
+                                                sentence.context().figures().of(e, EvidenceLink.Form.WORDS)))
+                                .orElse(sentence.context().say("prose.sameness.remedy")),
                         Optional.empty()));
             }
         }
@@ -128,8 +128,8 @@ final class SentenceCheck {
                 faults.add(ProseFault.of(
                         "stability-overclaimed",
                         sentence.place(matcher.start(), matcher.end()),
-                        "“" + matcher.group() + "” has no limit; what was seen always has one",
-                        "put the bound into the sentence: a link to a failure-rate or a proportion"));
+                        sentence.context().say("prose.no-limit", matcher.group()),
+                        sentence.context().say("prose.no-limit.remedy")));
             }
         }
     }
@@ -145,9 +145,8 @@ final class SentenceCheck {
                 faults.add(ProseFault.of(
                         "heard-not-measured",
                         sentence.place(matcher.start(), matcher.end()),
-                        "“" + matcher.group()
-                                + "” is a judgement by ear, with neither a level nor the listeners' notes beside it",
-                        "link to the level, or to what the listeners noted"));
+                        sentence.context().say("prose.by-ear", matcher.group()),
+                        sentence.context().say("prose.by-ear.remedy")));
             }
         }
     }
@@ -177,8 +176,9 @@ final class SentenceCheck {
         faults.add(ProseFault.of(
                 "scope-overclaimed",
                 sentence.place(start, end),
-                "“" + sentence.passage().text().substring(start, end) + "” speaks of more than was tested",
-                "say how many of how many: a link to a proportion"));
+                sentence.context()
+                        .say("prose.beyond-tested", sentence.passage().text().substring(start, end)),
+                sentence.context().say("prose.beyond-tested.remedy")));
     }
 
     /** "The one is faster than the other", with nothing behind it. */
@@ -199,8 +199,8 @@ final class SentenceCheck {
                 faults.add(ProseFault.of(
                         LinkCheck.DIFFERENCE_NOT_SHOWN,
                         sentence.place(at.start(), at.end()),
-                        "“" + text.substring(at.start(), at.end()) + "” states a difference with nothing behind it",
-                        "link to the comparison that shows it"));
+                        sentence.context().say("prose.difference-unlinked", text.substring(at.start(), at.end())),
+                        sentence.context().say("prose.difference-unlinked.remedy")));
             }
         }
     }

@@ -48,7 +48,8 @@ final class StatedCheck {
     /** What is wrong with it; nothing if it holds. */
     Optional<ProseFault> fault(Stated stated) {
         if (evidence.isRefused()) {
-            return Optional.of(mismatch(stated, Optional.empty(), "the two sides were found not comparable"));
+            return Optional.of(
+                    mismatch(stated, Optional.empty(), sentence.context().say("prose.since-not-comparable")));
         }
         Stated meant = withWordsBefore(stated);
         if (isMargin(meant) || isConfidence(meant)) {
@@ -63,7 +64,8 @@ final class StatedCheck {
                 evidence.kind() == Kind.DIFFERENCE
                                 && FigureText.isPercent(evidence.figure().unit())
                         ? signed(meant, evidence.figure())
-                        : Optional.of(mismatch(meant, Optional.empty(), "the figure is no difference of percentages"));
+                        : Optional.of(mismatch(
+                                meant, Optional.empty(), sentence.context().say("prose.since-no-points")));
             case MULTIPLE -> multiple(meant);
             case COUNT -> count(meant);
             case NUMBER -> number(meant);
@@ -136,8 +138,11 @@ final class StatedCheck {
                                         LinkCheck.PERCENT_WITHOUT_BASE,
                                         stated,
                                         Optional.empty(),
-                                        "a difference of percentages is in percentage points; a percentage would be of something else")
-                                : mismatch(stated, Optional.empty(), "the figure is a difference, not a ratio"));
+                                        sentence.context().say("prose.since-percentage-points"))
+                                : mismatch(
+                                        stated,
+                                        Optional.empty(),
+                                        sentence.context().say("prose.since-difference")));
             default -> plain(stated, evidence.figure());
         };
     }
@@ -154,7 +159,7 @@ final class StatedCheck {
                     "rate-without-interval",
                     stated,
                     Optional.empty(),
-                    "a percentage of few things says more than was seen"));
+                    sentence.context().say("prose.since-few")));
         }
         // A bare percentage is not mended by another: the count has to be written.
         Optional<Figure> figure = bare && !counted ? Optional.empty() : Optional.of(percent);
@@ -186,7 +191,7 @@ final class StatedCheck {
                     LinkCheck.PERCENT_WITHOUT_BASE,
                     stated,
                     Optional.empty(),
-                    "a percentage says nothing before its base is named in the sentence"));
+                    sentence.context().say("prose.since-base-not-named")));
         }
         Figure ratio = turned();
         if (isOf(stated) && claimedSign() == 0) {
@@ -196,14 +201,17 @@ final class StatedCheck {
                         LinkCheck.PERCENT_WITHOUT_BASE,
                         stated,
                         Optional.empty(),
-                        "of what it is a percentage is not named"));
+                        sentence.context().say("prose.since-of-what")));
             }
             Figure share = of.get() == Base.TURNED ? evidence.figure().inverse() : evidence.figure();
             return plain(stated, share.scaled(100, 0, FigureText.PERCENT));
         }
         if (claimedSign() == 0 && !stated.signed()) {
-            return Optional.of(
-                    fault(LinkCheck.NUMBER_MISMATCH, stated, Optional.empty(), "whether more or less is not said"));
+            return Optional.of(fault(
+                    LinkCheck.NUMBER_MISMATCH,
+                    stated,
+                    Optional.empty(),
+                    sentence.context().say("prose.since-no-direction")));
         }
         return signed(stated, ratio.scaled(100, -100, FigureText.PERCENT));
     }
@@ -238,7 +246,8 @@ final class StatedCheck {
 
     private Optional<ProseFault> multiple(Stated stated) {
         if (evidence.kind() != Kind.RATIO) {
-            return Optional.of(mismatch(stated, Optional.empty(), "the figure is no ratio"));
+            return Optional.of(
+                    mismatch(stated, Optional.empty(), sentence.context().say("prose.since-no-ratio")));
         }
         Figure ratio = turned();
         boolean fraction = stated.first().compareTo(BigDecimal.ONE) < 0;
@@ -286,7 +295,8 @@ final class StatedCheck {
                     yield plain(stated, figure);
                 }
                 yield digit && !named
-                        ? Optional.of(mismatch(stated, Optional.empty(), "the number has no unit"))
+                        ? Optional.of(mismatch(
+                                stated, Optional.empty(), sentence.context().say("prose.since-number-without-unit")))
                         : Optional.empty();
             }
         };
@@ -295,13 +305,16 @@ final class StatedCheck {
     private Optional<ProseFault> exponent(Stated stated) {
         return evidence.second().isPresent()
                 ? plain(stated, evidence.second().get())
-                : Optional.of(mismatch(stated, Optional.empty(), "the trend has no exponent"));
+                : Optional.of(
+                        mismatch(stated, Optional.empty(), sentence.context().say("prose.since-no-exponent")));
     }
 
     private Optional<ProseFault> quantity(Stated stated) {
         return switch (evidence.kind()) {
             case DIFFERENCE, TIME_UNTIL -> signed(stated, evidence.figure());
-            case RATIO, SHARE -> Optional.of(mismatch(stated, Optional.empty(), "the figure has no unit"));
+            case RATIO, SHARE ->
+                Optional.of(
+                        mismatch(stated, Optional.empty(), sentence.context().say("prose.since-figure-without-unit")));
             default -> plain(stated, evidence.figure());
         };
     }
@@ -343,13 +356,15 @@ final class StatedCheck {
             return Optional.of(mismatch(
                     stated,
                     Optional.empty(),
-                    "it is not in " + stated.unit().symbol() + " or anything that converts to it"));
+                    sentence.context()
+                            .say("prose.since-other-unit", stated.unit().symbol())));
         }
         boolean bound = stated.bound() == Stated.Bound.LOWER || stated.bound() == Stated.Bound.UPPER;
         boolean measured = evidence.kind() != Kind.GIVEN && evidence.kind() != Kind.PART && evidence.kind() != Kind.RUN;
         boolean noInterval = figure.low().isEmpty() && figure.high().isEmpty();
         if (bound && measured && noInterval) {
-            return Optional.of(mismatch(stated, Optional.empty(), "there is no interval that could carry a bound"));
+            return Optional.of(
+                    mismatch(stated, Optional.empty(), sentence.context().say("prose.since-no-interval")));
         }
         return FigureMatch.holds(stated, inUnit.get()) ? Optional.empty() : Optional.of(mismatch(stated, inUnit, ""));
     }
@@ -366,7 +381,9 @@ final class StatedCheck {
         Optional<String> number = figure.flatMap(f -> FigureMatch.right(stated, f, scanner));
         boolean plainNumber = stated.shape() != Shape.COUNT
                 && (stated.shape() != Shape.MULTIPLE || Character.isDigit(text.charAt(stated.numberStart())));
-        String message = "“" + written + "” does not hold" + (why.isEmpty() ? "" : ": " + why);
+        String message = why.isEmpty()
+                ? sentence.context().say("prose.does-not-hold", written)
+                : sentence.context().say("prose.does-not-hold-since", written, why);
         if (number.isPresent() && plainNumber) {
             int from = stated.numberStart();
             String right =
@@ -376,7 +393,7 @@ final class StatedCheck {
                     sentence.place(stated.numberStart(), stated.end()),
                     message,
                     computed,
-                    "write “" + right.strip() + "”",
+                    sentence.context().say("prose.write", right.strip()),
                     sentence.correction(from, stated.numberEnd(), number.get()));
         }
         Form form =
@@ -387,7 +404,7 @@ final class StatedCheck {
                 sentence.place(stated.numberStart(), stated.end()),
                 message,
                 computed,
-                "write “" + right + "”, or leave the text of the link empty",
+                sentence.context().say("prose.write-or-empty", right),
                 sentence.correction(link.start(), link.end(), right));
     }
 }

@@ -65,16 +65,15 @@ final class UnlinkedCheck {
                     faults.add(ProseFault.of(
                             LinkCheck.PERCENT_WITHOUT_BASE,
                             whole.place(from, stated.end()),
-                            "“" + written + "” does not say of what, and has nothing behind it",
-                            "link it to its comparison and name what it is held against: “[" + written
-                                    + " … than …](evidence:…)”"));
+                            context.say("prose.percent-unlinked", written),
+                            context.say("prose.percent-unlinked.remedy", written)));
                     continue;
                 }
                 faults.add(ProseFault.of(
                         RULE,
                         whole.place(from, stated.end()),
-                        "“" + written + "” has nothing behind it",
-                        "link it to its evidence, or to where it is given: “[" + written + "](given:…)”"));
+                        context.say("prose.unlinked", written),
+                        context.say("prose.unlinked.remedy", written)));
             }
         }
     }

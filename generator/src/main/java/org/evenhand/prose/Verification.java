@@ -90,12 +90,12 @@ public final class Verification {
 
     private ProseFault tooSlow(ProseSource source) {
         Quota quota = Quota.FILE_SECONDS;
+        var words = context.figures().words();
         return ProseFault.of(
                 Rules.SIZE_LIMIT,
                 source.place(0, 1),
-                "verifying the text has taken too long; "
-                        + QuotaWords.read(limits, quota, org.evenhand.words.Words.english()),
-                "divide it, " + QuotaWords.raising(quota, org.evenhand.words.Words.english()));
+                context.say("prose.too-slow", QuotaWords.read(limits, quota, words)),
+                context.say("prose.too-slow.remedy", QuotaWords.raising(quota, words)));
     }
 
     private Passage bound(Passage passage, ProseSource source, List<ProseFault> faults) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.evenhand.check.rule.ProseRules;
 import org.evenhand.check.rule.ReadingRules;
 import org.evenhand.model.Finding;
 import org.junit.jupiter.api.Test;
@@ -18,7 +19,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What the rules on studies, folders and logs find in a German publication is said in German; names and units stay as they are. */
+/**
+ * What the rules on studies, folders, logs and texts find in a German publication is said in German; names and units stay
+ * as they are.
+ */
 class GermanFindingsTest {
 
     /** Short words of English that are no words of German; from memory. */
@@ -33,9 +37,11 @@ class GermanFindingsTest {
     /** What other stages say, in English still: why a run has no value, how a figure moved. */
     private static final Set<String> SAID_ELSEWHERE = Set.of("not-settled", "plateau-far", "change-unrecorded");
 
-    private static final Set<String> OF_STUDIES = Stream.concat(
+    private static final Set<String> OF_STUDIES = Stream.of(
                     Catalogue.RULES.stream().map(Rule::facts),
-                    ReadingRules.OF_FOLDER.stream().map(FolderRule::facts))
+                    ReadingRules.OF_FOLDER.stream().map(FolderRule::facts),
+                    ProseRules.OF_WORDS.stream().map(ProseRule::facts))
+            .flatMap(facts -> facts)
             .map(RuleFacts::id)
             .filter(id -> !SAID_ELSEWHERE.contains(id))
             .collect(Collectors.toSet());
