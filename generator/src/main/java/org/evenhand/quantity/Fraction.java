@@ -93,6 +93,11 @@ public record Fraction(BigInteger numerator, BigInteger denominator, int pi) {
         return exponent < 0 ? ONE.dividedBy(result) : result;
     }
 
+    /** How many bits it takes to write its larger part down, π taken for two bits. */
+    int bits() {
+        return Math.max(numerator.bitLength(), denominator.bitLength()) + 2 * Math.abs(pi);
+    }
+
     /** To 40 significant digits, exact where the expansion ends before. */
     public BigDecimal toBigDecimal() {
         BigDecimal quotient = new BigDecimal(numerator).divide(new BigDecimal(denominator), DIGITS);

@@ -9,11 +9,19 @@ import org.evenhand.quantity.MisreadException.Fault;
 /** Reads units: atoms of {@link UnitTable} joined by "·", "." and "/", with whole exponents. */
 final class UnitParser {
 
-    /** Longer than any unit that somebody would write; keeps hostile input short. */
+    /** Longer than any unit that somebody would write, and than its symbol and code; keeps hostile input short. */
     private static final int LONGEST = 40;
+
+    /** Powers of powers grow beyond all bounds in forty characters: (((d⁹)⁹)⁹)⁹ is a number of 100,000 bits. */
+    private static final int LARGEST_EXPONENT = 99;
+
+    /** Of the numerator or the denominator of a factor; a double goes no further either. */
+    private static final int MOST_BITS = 1000;
 
     private static final Pattern ATOM = Pattern.compile("(.*?[^-\\d⁻²³⁰¹⁴⁵⁶⁷⁸⁹])(-?\\d|⁻?[²³⁰¹⁴⁵⁶⁷⁸⁹])?");
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    private static final String EXPONENTS = SUPERSCRIPTS + "0123456789";
+    private static final Pattern COUNTED = Pattern.compile("[A-Za-z][A-Za-z0-9 _-]*");
 
     /** What people write for what the table has; suggestions only, since a guess may be wrong. */
     private static final Map<String, String> OFTEN_WRITTEN = Map.ofEntries(
@@ -75,6 +83,14 @@ final class UnitParser {
         if (text.length() > LONGEST) {
             throw unknown(text);
         }
+        Unit unit = made(text);
+        if (unit.symbol().length() > LONGEST || unit.code().length() > LONGEST) {
+            throw unknown(text); // it could not be read again from what pages write
+        }
+        return unit;
+    }
+
+    private static Unit made(String text) throws MisreadException {
         Unit result = null;
         int start = 0;
         boolean divide = false;
@@ -97,7 +113,7 @@ final class UnitParser {
                             "“" + text + "” multiplies or divides a point on a scale or a level",
                             "write a difference of temperatures in K, as in K/min");
                 } else {
-                    result = divide ? result.per(atom) : result.times(atom);
+                    result = bounded(divide ? result.per(atom) : result.times(atom), text);
                 }
             }
             if (end >= text.length()) {
@@ -127,33 +143,55 @@ final class UnitParser {
 
     private static Unit atom(String whole, int start, int end) throws MisreadException {
         String text = whole.substring(start, end);
-        Unit unit = group(text);
+        Unit unit = simple(text);
         if (unit != null) {
             return unit;
         }
-        if (text.length() > 2 && text.charAt(0) == '{' && text.indexOf('}') == text.length() - 1) {
-            String counted = text.substring(1, text.length() - 1);
-            if (counted.matches("[A-Za-z][A-Za-z0-9 _-]*")) {
-                return new Unit(counted, text, Dimension.ONE, UnitKind.DIFFERENCE, Fraction.ONE, Fraction.ZERO);
-            }
-        }
         Matcher parts = ATOM.matcher(text);
         if (parts.matches() && parts.group(2) != null) {
-            Unit base = group(parts.group(1));
+            Unit base = simple(parts.group(1));
             if (base != null && base.kind() == UnitKind.DIFFERENCE) {
-                return raised(base, exponent(parts.group(2)));
+                return bounded(raised(base, exponent(parts.group(2))), whole);
             }
         }
         throw unknown(whole);
     }
 
-    /** A unit of the table, or one in parentheses; null if it is neither. */
-    private static Unit group(String text) throws MisreadException {
+    /** A unit of the table, one in parentheses, or something counted, in braces; null if it is none of these. */
+    private static Unit simple(String text) throws MisreadException {
         Unit unit = UnitTable.find(text);
-        if (unit != null || !(text.startsWith("(") && endOfGroup(text) == text.length() - 1)) {
+        if (unit != null) {
             return unit;
         }
-        return parse(text.substring(1, text.length() - 1));
+        if (text.startsWith("(") && endOfGroup(text) == text.length() - 1) {
+            return parse(text.substring(1, text.length() - 1));
+        }
+        if (text.startsWith("{") && text.indexOf('}') == text.length() - 1) {
+            return counted(text);
+        }
+        return null;
+    }
+
+    /** What is counted, by its name; null if the name is none, or would be taken for a unit: {W} is no watt. */
+    private static Unit counted(String braced) {
+        String name = braced.substring(1, braced.length() - 1);
+        if (!COUNTED.matcher(name).matches()) {
+            return null;
+        }
+        try {
+            parse(name);
+            return null;
+        } catch (MisreadException noUnit) {
+            return new Unit(name, braced, Dimension.ONE, UnitKind.DIFFERENCE, Fraction.ONE, Fraction.ZERO);
+        }
+    }
+
+    private static Unit bounded(Unit unit, String whole) throws MisreadException {
+        boolean small = unit.dimension().exponents().stream().allMatch(e -> Math.abs(e) <= LARGEST_EXPONENT);
+        if (small && unit.factor().bits() <= MOST_BITS) {
+            return unit;
+        }
+        throw unknown(whole);
     }
 
     /** Index of the parenthesis that closes the first one; -1 if none does. */
@@ -176,13 +214,13 @@ final class UnitParser {
     }
 
     private static Unit raised(Unit base, int exponent) {
-        if (exponent == 1) {
+        if (exponent == 1 || base.isOne()) {
             return base;
         }
         String written = (exponent < 0 ? "⁻" : "") + SUPERSCRIPTS.charAt(Math.abs(exponent));
         return new Unit(
-                grouped(base.symbol()) + written,
-                grouped(base.code()) + exponent,
+                groupedToRaise(base.symbol()) + written,
+                groupedToRaise(base.code()) + exponent,
                 base.dimension().power(exponent),
                 UnitKind.DIFFERENCE,
                 base.factor().power(exponent),
@@ -197,6 +235,9 @@ final class UnitParser {
         if (left.equals("1") && !sign.equals("/")) {
             return right;
         }
+        if (right.startsWith("1/") && !sign.equals("/")) {
+            return left + right.substring(1);
+        }
         // What follows a stroke is only divided by as a whole if it stands in parentheses (SI Brochure, 5.4.2).
         return left + sign + (sign.equals("/") ? grouped(right) : right);
     }
@@ -204,6 +245,12 @@ final class UnitParser {
     /** In parentheses if it is made of several. */
     private static String grouped(String unit) {
         return endOfAtom(unit, 0) < unit.length() ? "(" + unit + ")" : unit;
+    }
+
+    /** In parentheses if it is made of several, or has an exponent already: s⁻¹⁻¹ says nothing. */
+    private static String groupedToRaise(String unit) {
+        boolean raised = EXPONENTS.indexOf(unit.charAt(unit.length() - 1)) >= 0;
+        return raised ? "(" + unit + ")" : grouped(unit);
     }
 
     private static MisreadException unknown(String text) {
@@ -224,16 +271,14 @@ final class UnitParser {
         }
         String best = null;
         int least = Integer.MAX_VALUE;
-        for (String candidate : UnitTable.spellings()) {
-            if (candidate.length() == text.length() && candidate.equalsIgnoreCase(text)) {
-                int changed = 0;
-                for (int i = 0; i < text.length(); i++) {
-                    changed += candidate.charAt(i) == text.charAt(i) ? 0 : 1;
-                }
-                if (changed < least) {
-                    least = changed;
-                    best = UnitTable.find(candidate).symbol();
-                }
+        for (String candidate : UnitTable.likeButForCapitals(text)) {
+            int changed = 0;
+            for (int i = 0; i < text.length(); i++) {
+                changed += candidate.charAt(i) == text.charAt(i) ? 0 : 1;
+            }
+            if (changed < least) {
+                least = changed;
+                best = UnitTable.find(candidate).symbol();
             }
         }
         return best;

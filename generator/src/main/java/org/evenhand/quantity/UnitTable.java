@@ -10,6 +10,8 @@ import static org.evenhand.quantity.Dimension.Base.TEMPERATURE;
 import static org.evenhand.quantity.Dimension.Base.TIME;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,7 @@ final class UnitTable {
             List.of(binary("Ki", 10), binary("Mi", 20), binary("Gi", 30), binary("Ti", 40));
 
     private static final Map<String, Unit> UNITS = new LinkedHashMap<>();
+    private static final Map<String, List<String>> BY_LETTERS = new HashMap<>();
     private static final Map<Dimension, String> NAMES = new LinkedHashMap<>();
 
     private static final Dimension TIME_1 = Dimension.of(TIME);
@@ -83,6 +86,18 @@ final class UnitTable {
     /** Every spelling that the table knows. */
     static Iterable<String> spellings() {
         return UNITS.keySet();
+    }
+
+    /** The spellings that differ from the text in capitals alone, in the order of the table. */
+    static List<String> likeButForCapitals(String text) {
+        return BY_LETTERS.getOrDefault(letters(text), List.of());
+    }
+
+    /** The text without the difference of capitals and small letters, letter by letter. */
+    private static String letters(String text) {
+        StringBuilder letters = new StringBuilder(text.length());
+        text.chars().forEach(c -> letters.append((char) Character.toLowerCase(Character.toUpperCase(c))));
+        return letters.toString();
     }
 
     static String nameOf(Dimension dimension) {
@@ -308,6 +323,11 @@ final class UnitTable {
         Unit before = UNITS.putIfAbsent(spelling, unit);
         if (before != null && !before.equals(unit)) {
             throw new IllegalStateException(spelling + " stands for two units");
+        }
+        if (before == null) {
+            BY_LETTERS
+                    .computeIfAbsent(letters(spelling), key -> new ArrayList<>())
+                    .add(spelling);
         }
     }
 
