@@ -13,31 +13,8 @@ import java.util.regex.Pattern;
 import org.evenhand.words.Words;
 import org.junit.jupiter.api.Test;
 
-/**
- * Whether lengths on the drawing are as the data.
- *
- * <p>Source: E. R. Tufte, The Visual Display of Quantitative Information, 1983: the size of an effect shown in the
- * graphic over the size of the effect in the data, to lie between 0.95 and 1.05. Taken here as the ratio of two lengths
- * drawn over the ratio of the two differences; on a logarithmic axis the data enter as logarithms.
- */
+/** Whether lengths on the drawing are as the data. See {@link LieFactor}. */
 class IntegrityTest {
-
-    private static void assertTrueToScale(double[] values, double[] pixels, String what) {
-        int widest = 0;
-        for (int i = 1; i < values.length; i++) {
-            if (Math.abs(values[i] - values[0]) > Math.abs(values[widest] - values[0])) {
-                widest = i;
-            }
-        }
-        for (int i = 0; i < values.length; i++) {
-            double inData = (values[i] - values[0]) / (values[widest] - values[0]);
-            double drawn = (pixels[i] - pixels[0]) / (pixels[widest] - pixels[0]);
-            if (Math.abs(inData) > 0.02) {
-                double lie = drawn / inData;
-                assertTrue(lie > 0.95 && lie < 1.05, what + ": lie factor " + lie + " at " + values[i]);
-            }
-        }
-    }
 
     @Test
     void marks_of_every_chart_lie_where_their_values_ask() {
@@ -53,7 +30,7 @@ class IntegrityTest {
                         .mapToDouble(m -> m.logarithmic() ? StrictMath.log(m.value()) : m.value())
                         .toArray();
                 double[] pixels = marks.stream().mapToDouble(Mark::pixel).toArray();
-                assertTrueToScale(values, pixels, sample.getKey() + ", " + scale);
+                LieFactor.assertTrueToScale(values, pixels, sample.getKey() + ", " + scale);
             });
         }
     }
@@ -71,7 +48,8 @@ class IntegrityTest {
             drawn.add(Double.parseDouble(circle.group(1)));
         }
         assertEquals(runs.length, drawn.size());
-        assertTrueToScale(runs, drawn.stream().mapToDouble(Double::doubleValue).toArray(), "circles");
+        LieFactor.assertTrueToScale(
+                runs, drawn.stream().mapToDouble(Double::doubleValue).toArray(), "circles");
     }
 
     @Test

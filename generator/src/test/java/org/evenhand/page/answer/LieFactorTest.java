@@ -11,40 +11,18 @@ import java.util.stream.Stream;
 import org.evenhand.chart.Charts;
 import org.evenhand.chart.Dot;
 import org.evenhand.chart.LevelChart;
+import org.evenhand.chart.LieFactor;
 import org.evenhand.chart.Mark;
 import org.evenhand.words.Words;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Whether every chart of the sample's answers is drawn as its data are.
- *
- * <p>Source: E. R. Tufte, The Visual Display of Quantitative Information, second edition, 2001, chapter 2: the lie factor,
- * the size of an effect shown over its size in the data, lies between 0.95 and 1.05. Taken here as the ratio of two lengths
- * drawn over the ratio of the two differences; on a logarithmic axis the data enter as logarithms.
- */
+/** Whether every chart of the sample's answers is drawn as its data are. See {@link LieFactor}. */
 class LieFactorTest {
 
     static Stream<String> studies() {
         return SampleSite.CHECKED.studies().keySet().stream();
-    }
-
-    private static void assertTrueToScale(double[] values, double[] pixels, String what) {
-        int widest = 0;
-        for (int i = 1; i < values.length; i++) {
-            if (Math.abs(values[i] - values[0]) > Math.abs(values[widest] - values[0])) {
-                widest = i;
-            }
-        }
-        for (int i = 0; i < values.length; i++) {
-            double inData = (values[i] - values[0]) / (values[widest] - values[0]);
-            double drawn = (pixels[i] - pixels[0]) / (pixels[widest] - pixels[0]);
-            if (Math.abs(inData) > 0.02) {
-                double lie = drawn / inData;
-                assertTrue(lie > 0.95 && lie < 1.05, what + ": lie factor " + lie + " at " + values[i]);
-            }
-        }
     }
 
     @ParameterizedTest
@@ -57,7 +35,7 @@ class LieFactorTest {
                     .forEach(mark -> scales.computeIfAbsent(mark.scale(), unused -> new ArrayList<>())
                             .add(mark));
             assertTrue(!scales.isEmpty(), chart.name() + " reports no marks");
-            scales.forEach((scale, marks) -> assertTrueToScale(
+            scales.forEach((scale, marks) -> LieFactor.assertTrueToScale(
                     marks.stream()
                             .mapToDouble(m -> m.logarithmic() ? Math.log(m.value()) : m.value())
                             .toArray(),
@@ -98,7 +76,7 @@ class LieFactorTest {
                     .sorted()
                     .toArray();
             assertEquals(runs.length, drawn.length, study + ", " + chart.name());
-            assertTrueToScale(runs, drawn, study + ", " + chart.name());
+            LieFactor.assertTrueToScale(runs, drawn, study + ", " + chart.name());
         }
     }
 }
