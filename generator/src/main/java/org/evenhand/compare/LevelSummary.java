@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.evenhand.measure.Contributions;
 import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Reading;
 import org.evenhand.quantity.Unit;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Grubbs;
@@ -47,7 +48,7 @@ public record LevelSummary(
         Optional<Interval> interval,
         Contributions contributions,
         List<Double> values,
-        Map<String, Integer> words,
+        Map<Reading, Integer> words,
         Optional<Grubbs> outlier,
         OptionalDouble median,
         Optional<Interval> medianInterval,

@@ -3,7 +3,6 @@ package org.evenhand.compare;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,15 +69,15 @@ final class Summaries {
     }
 
     private static LevelSummary ofWords(
-            List<LevelRun> runs, String level, MeasurandId id, Measurand measurand, List<String> words) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
+            List<LevelRun> runs, String level, MeasurandId id, Measurand measurand, List<Reading> words) {
+        Map<Reading, Integer> counts = new LinkedHashMap<>();
         words.forEach(w -> counts.put(w, 0));
         List<String> ids = new ArrayList<>();
         for (LevelRun run : runs) {
             if (run.level().equals(level)
                     && run.run().counts()
                     && run.value(id).orElse(null) instanceof RunValue.Noted noted) {
-                counts.merge(word(noted.reading()), 1, Integer::sum);
+                counts.merge(noted.reading(), 1, Integer::sum);
                 ids.add(run.run().id());
             }
         }
@@ -103,15 +102,15 @@ final class Summaries {
                 ids);
     }
 
-    private static List<String> words(Method method, Measurand measurand) {
-        return measurand.reduction() instanceof Reduction.OnScale onScale
-                ? method.scales().get(onScale.scale())
-                : List.of("yes", "partly", "no");
-    }
-
-    static String word(Reading reading) {
-        return reading instanceof Reading.OnScale onScale
-                ? onScale.word()
-                : reading.toString().toLowerCase(Locale.ROOT);
+    private static List<Reading> words(Method method, Measurand measurand) {
+        if (!(measurand.reduction() instanceof Reduction.OnScale onScale)) {
+            return List.of(Reading.Observed.YES, Reading.Observed.PARTLY, Reading.Observed.NO);
+        }
+        List<String> scale = method.scales().get(onScale.scale());
+        List<Reading> words = new ArrayList<>();
+        for (int place = 0; place < scale.size(); place++) {
+            words.add(new Reading.OnScale(scale.get(place), place));
+        }
+        return words;
     }
 }

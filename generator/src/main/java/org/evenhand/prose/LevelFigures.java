@@ -1,7 +1,6 @@
 package org.evenhand.prose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +17,7 @@ import org.evenhand.model.Study;
 import org.evenhand.prose.Evidence.Kind;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
+import org.evenhand.words.Judgement;
 import org.evenhand.words.Words;
 
 /** Turns level summaries and values of runs into what sentences say. */
@@ -63,8 +63,9 @@ final class LevelFigures {
             Figure figure = Figure.atLeast(atLeast.bound(), atLeast.unit());
             return evidence(folder, study, target, Kind.RUN, id, figure, run.level(), n, "");
         }
-        String words =
-                value instanceof RunValue.Noted noted ? word(noted.reading()) : language.say("sentence.no-value");
+        String words = value instanceof RunValue.Noted noted
+                ? Judgement.of(noted.reading(), language)
+                : language.say("sentence.no-value");
         return evidence(folder, study, target, Kind.RUN, id, Figure.none(measurand.unit()), run.level(), n, words);
     }
 
@@ -128,18 +129,12 @@ final class LevelFigures {
     }
 
     /** "silent in 5 of 6 runs and faint in 1 of 6". */
-    private static String counted(Map<String, Integer> words, Words language) {
+    private static String counted(Map<Reading, Integer> words, Words language) {
         int total = words.values().stream().mapToInt(Integer::intValue).sum();
         List<String> given = words.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> language.say("sentence.word", e.getKey(), e.getValue(), total))
+                .map(e -> language.say("sentence.word", Judgement.of(e.getKey(), language), e.getValue(), total))
                 .toList();
         return given.isEmpty() ? language.say("sentence.no-value") : String.join(", ", given);
-    }
-
-    private static String word(Reading reading) {
-        return reading instanceof Reading.OnScale onScale
-                ? onScale.word()
-                : reading.toString().toLowerCase(Locale.ROOT);
     }
 }

@@ -17,12 +17,14 @@ import org.evenhand.compare.LevelSummary;
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Measurand;
 import org.evenhand.model.MeasurandId;
+import org.evenhand.model.Reading;
 import org.evenhand.page.words.Counting;
 import org.evenhand.page.words.LevelFigures;
 import org.evenhand.quantity.MisreadException;
 import org.evenhand.quantity.Quantity;
 import org.evenhand.quantity.Unit;
 import org.evenhand.quantity.UnitKind;
+import org.evenhand.words.Judgement;
 import org.evenhand.words.Words;
 
 /** One measurand by level: numbers as dots with their mean, judgements as counts, sound over its background. */
@@ -107,14 +109,18 @@ final class LevelCharts {
     }
 
     private ScaleChart scale() {
-        List<String> places = new ArrayList<>(levels.get(0).words().keySet());
+        List<Reading> places = new ArrayList<>(levels.get(0).words().keySet());
         List<ScaleChart.Level> rows = levels.stream()
                 .map(s -> new ScaleChart.Level(
                         answer.names().level(s.level()),
                         places.stream().map(p -> s.words().getOrDefault(p, 0)).toList(),
                         answer.worst(answer.caveats(s))))
                 .toList();
-        return new ScaleChart(measurand.title(), places, rows, dot());
+        return new ScaleChart(
+                measurand.title(),
+                places.stream().map(p -> Judgement.of(p, answer.words())).toList(),
+                rows,
+                dot());
     }
 
     private String axis() {

@@ -155,8 +155,13 @@ public final class RunPages {
         }
         run.deviations()
                 .forEach(d -> notices.add(new Notice(
-                        words.say("record.deviates", Names.setting(d.from())), Sentence.of(d.why()), List.of())));
+                        words.say("record.deviates", deviating(d.from())), Sentence.of(d.why()), List.of())));
         return notices;
+    }
+
+    /** What deviates: a field of the method, which the page has a word for, or a setting. */
+    private String deviating(String from) {
+        return from.equals("run-length") ? words.say("record.deviates-length") : Names.setting(from);
     }
 
     private boolean hasValues() {

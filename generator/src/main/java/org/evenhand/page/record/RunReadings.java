@@ -9,7 +9,7 @@ import org.evenhand.page.view.Link;
 import org.evenhand.page.view.Reading;
 import org.evenhand.page.words.Names;
 import org.evenhand.page.words.Origins;
-import org.evenhand.page.words.RunValues;
+import org.evenhand.words.Judgement;
 import org.evenhand.words.Words;
 
 /** What was noted of a run by hand or by its workload, by name. */
@@ -39,6 +39,6 @@ final class RunReadings {
         if (reading instanceof org.evenhand.model.Reading.NotReached notReached) {
             return Names.value(notReached.censored().toString(), words);
         }
-        return RunValues.word(reading);
+        return Judgement.of(reading, words);
     }
 }

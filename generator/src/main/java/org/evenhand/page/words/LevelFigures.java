@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.evenhand.compare.LevelSummary;
+import org.evenhand.model.Reading;
 import org.evenhand.quantity.Figures;
+import org.evenhand.words.Judgement;
 import org.evenhand.words.Words;
 
 /** The figure of one level as pages write it. */
@@ -20,7 +22,7 @@ public final class LevelFigures {
     /** What stands in place of a mean, without unit: "> 45", "9 yes, 1 no"; the mean itself where there is one. */
     public static String value(LevelSummary summary, Words words) {
         if (!summary.words().isEmpty()) {
-            return judgements(summary.words());
+            return judgements(summary.words(), words);
         }
         if (summary.censored() > 0 && summary.censored() == summary.n()) {
             double least = summary.values().stream()
@@ -57,10 +59,10 @@ public final class LevelFigures {
     }
 
     /** "6 silent", "9 yes, 1 no"; words that nobody used are left out. */
-    public static String judgements(Map<String, Integer> words) {
-        List<String> used = words.entrySet().stream()
+    public static String judgements(Map<Reading, Integer> judged, Words words) {
+        List<String> used = judged.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> e.getValue() + " " + e.getKey())
+                .map(e -> e.getValue() + " " + Judgement.of(e.getKey(), words))
                 .collect(Collectors.toList());
         return String.join(", ", used);
     }

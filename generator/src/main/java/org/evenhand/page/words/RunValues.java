@@ -2,9 +2,9 @@ package org.evenhand.page.words;
 
 import org.evenhand.measure.RunValue;
 import org.evenhand.model.Origin;
-import org.evenhand.model.Reading;
 import org.evenhand.page.view.Address;
 import org.evenhand.quantity.Figures;
+import org.evenhand.words.Judgement;
 import org.evenhand.words.Words;
 
 /** One run's value of a measurand as tables write it. */
@@ -40,7 +40,7 @@ public final class RunValues {
         if (value instanceof RunValue.AtMost atMost) {
             return "\u2264" + Figures.NO_BREAK_SPACE + words.number(Figures.value(atMost.bound(), 0));
         }
-        return value instanceof RunValue.Noted noted ? word(noted.reading()) : "";
+        return value instanceof RunValue.Noted noted ? Judgement.of(noted.reading(), words) : "";
     }
 
     /** The standard uncertainty at the place of the number; empty if none is known. */
@@ -50,13 +50,5 @@ public final class RunValues {
             return words.number(Figures.uncertaintyAt(u, Figures.decimals(u)));
         }
         return "";
-    }
-
-    /** A judgement's word. */
-    public static String word(Reading reading) {
-        if (reading instanceof Reading.OnScale onScale) {
-            return onScale.word();
-        }
-        return reading instanceof Reading.Observed observed ? observed.name().toLowerCase(java.util.Locale.ROOT) : "";
     }
 }
