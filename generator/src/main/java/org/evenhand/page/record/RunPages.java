@@ -144,7 +144,7 @@ public final class RunPages {
         List<Notice> notices = new ArrayList<>();
         if (run.outcome() != RunOutcome.COMPLETED) {
             notices.add(new Notice(
-                    Names.label(Directory.word(run.outcome())),
+                    words.say("page.status-" + Directory.word(run.outcome())),
                     Sentence.of(run.why().orElse("")) + " "
                             + (hasValues() ? words.say("record.values-shown") : words.say("record.no-values")),
                     List.of()));
