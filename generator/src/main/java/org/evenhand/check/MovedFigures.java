@@ -3,7 +3,6 @@ package org.evenhand.check;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +20,7 @@ import org.evenhand.read.FormerAnswer.FormerFigure;
 import org.evenhand.statistics.Estimate;
 import org.evenhand.statistics.Interval;
 import org.evenhand.statistics.LineFit;
+import org.evenhand.words.Words;
 
 /** Finds the figures that read otherwise than a former publication had them. */
 public final class MovedFigures {
@@ -48,9 +48,13 @@ public final class MovedFigures {
      * Figures that read otherwise, in the order of the evidence; then those that are gone.
      *
      * @param verdict of a comparison; one that is refused shows no figure any more
+     * @param words in which they are written
      */
     static List<Moved> of(
-            StudyEvidence evidence, FormerAnswer former, Function<ComparisonResult, Optional<Verdict>> verdict) {
+            StudyEvidence evidence,
+            FormerAnswer former,
+            Function<ComparisonResult, Optional<Verdict>> verdict,
+            Words words) {
         List<Moved> moved = new ArrayList<>();
         Map<String, Written> present = figures(evidence, verdict);
         present.forEach((address, now) -> {
@@ -63,9 +67,9 @@ public final class MovedFigures {
                                 before.unit(),
                                 before.verdict(),
                                 now.ends())
-                        .toString();
-                if (!old.equals(now.toString())) {
-                    moved.add(new Moved(address, old, now.toString()));
+                        .in(words);
+                if (!old.equals(now.in(words))) {
+                    moved.add(new Moved(address, old, now.in(words)));
                 }
             }
         });
@@ -73,7 +77,7 @@ public final class MovedFigures {
             if (!present.containsKey(address) && before.value().isPresent()) {
                 Written old = new Written(
                         before.value(), interval(before.low(), before.high()), before.unit(), before.verdict(), false);
-                moved.add(new Moved(address, old.toString(), "gone"));
+                moved.add(new Moved(address, old.in(words), words.say("moved.gone")));
             }
         });
         return moved;
@@ -138,19 +142,23 @@ public final class MovedFigures {
     private record Written(
             OptionalDouble value, Optional<Interval> interval, String unit, String verdict, boolean ends) {
 
-        @Override
-        public String toString() {
+        String in(Words words) {
             if (verdict.equals(Verdict.NOT_COMPARABLE.word())) {
-                return verdict.toLowerCase(Locale.ROOT);
+                return words.say("table.verdict-" + verdict);
             }
             double u = interval.map(Interval::halfWidth).orElse(0.0);
-            String number = value.isEmpty() ? "none" : Figures.value(value.getAsDouble(), u);
+            String number = value.isEmpty() ? words.say("moved.none") : Figures.value(value.getAsDouble(), u);
             String range = ends && interval.isPresent()
-                    ? ", " + Figures.value(interval.get().low(), u) + " to "
-                            + Figures.value(interval.get().high(), u)
-                    : "";
+                    ? words.say(
+                            "moved.range",
+                            number,
+                            Figures.value(interval.get().low(), u),
+                            Figures.value(interval.get().high(), u))
+                    : number;
             String of = unit.equals("1") || unit.isEmpty() || value.isEmpty() ? "" : " " + unit;
-            return number + range + of + (verdict.isEmpty() ? "" : " (" + verdict.toLowerCase(Locale.ROOT) + ")");
+            return verdict.isEmpty()
+                    ? range + of
+                    : words.say("moved.verdict", range + of, words.say("table.verdict-" + verdict));
         }
     }
 

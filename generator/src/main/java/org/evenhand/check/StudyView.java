@@ -21,6 +21,7 @@ import org.evenhand.model.Run;
 import org.evenhand.model.Study;
 import org.evenhand.model.Subject;
 import org.evenhand.read.FormerAnswer;
+import org.evenhand.words.Words;
 
 /**
  * A study with all that rules may want to know of it.
@@ -47,7 +48,8 @@ public record StudyView(
 
     /** The figures that read otherwise than in the former publication. */
     public List<MovedFigures.Moved> movedFigures() {
-        return former.map(f -> MovedFigures.of(evidence, f, verdict)).orElse(List.of());
+        Words words = folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
+        return former.map(f -> MovedFigures.of(evidence, f, verdict, words)).orElse(List.of());
     }
 
     public Study study() {

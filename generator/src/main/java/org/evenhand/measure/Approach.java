@@ -1,6 +1,5 @@
 package org.evenhand.measure;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
@@ -55,8 +54,7 @@ final class Approach implements Reducer {
         ApproachFacts known = facts.get();
         if (!(known.timeConstantsSeen() >= 1)) {
             return new Reduced.Refused(
-                    "plateau-far",
-                    Phrase.of("missing.too-short", String.format(Locale.ROOT, "%.2g", known.timeConstantsSeen())));
+                    "plateau-far", Phrase.of("missing.too-short", Phrase.rounded(known.timeConstantsSeen(), 2)));
         }
         return Reduced.Figure.likeColumn(known.plateau(), minus.value() / samples, known.plateauUncertainty());
     }

@@ -1,6 +1,5 @@
 package org.evenhand.measure;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.evenhand.log.Samples;
 import org.evenhand.words.Phrase;
@@ -42,17 +41,14 @@ final class Increase implements Reducer {
                     "implausible",
                     Phrase.of(
                             "missing.counter-outside",
-                            String.format(Locale.ROOT, "%.9g", value),
-                            String.format(Locale.ROOT, "%.9g", wrapsAt.getAsDouble())));
+                            Phrase.rounded(value, 9),
+                            Phrase.rounded(wrapsAt.getAsDouble(), 9)));
         } else if (samples++ > 0) {
             double rise = value - last;
             if (rise < 0 && wrapsAt.isEmpty()) {
                 flaw = new Reduced.Refused(
                         "implausible",
-                        Phrase.of(
-                                "missing.counter-falls",
-                                String.format(Locale.ROOT, "%.9g", last),
-                                String.format(Locale.ROOT, "%.9g", value)));
+                        Phrase.of("missing.counter-falls", Phrase.rounded(last, 9), Phrase.rounded(value, 9)));
             }
             sum.add(rise < 0 ? rise + wrapsAt.orElse(0) : rise);
         }

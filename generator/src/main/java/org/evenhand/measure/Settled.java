@@ -1,7 +1,6 @@
 package org.evenhand.measure;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import org.evenhand.log.Samples;
 import org.evenhand.quantity.Unit;
@@ -110,8 +109,7 @@ final class Settled implements Reducer {
         }
         Optional<SettledFacts> found = facts();
         if (found.isEmpty()) {
-            return new Reduced.Refused(
-                    "not-settled", Phrase.of("missing.window", String.format(Locale.ROOT, "%.6g", criteria.windowS)));
+            return new Reduced.Refused("not-settled", Phrase.of("missing.window", Phrase.rounded(criteria.windowS, 6)));
         }
         SettledFacts facts = found.get();
         if (!facts.settled()) {
@@ -119,10 +117,10 @@ final class Settled implements Reducer {
                     "not-settled",
                     Phrase.of(
                             "missing.drifts",
-                            String.format(Locale.ROOT, "%.3g", facts.drift()),
+                            Phrase.rounded(facts.drift(), 3),
                             criteria.unit.ofDifference().symbol(),
-                            String.format(Locale.ROOT, "%.6g", criteria.windowS),
-                            String.format(Locale.ROOT, "%.3g", criteria.allowedDrift)));
+                            Phrase.rounded(criteria.windowS, 6),
+                            Phrase.rounded(criteria.allowedDrift, 3)));
         }
         return Reduced.Figure.likeColumn(facts.mean(), window.meanOfMinus(), window.uncertaintyOfMean());
     }

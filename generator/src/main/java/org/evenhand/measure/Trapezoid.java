@@ -1,6 +1,5 @@
 package org.evenhand.measure;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.evenhand.log.Samples;
 import org.evenhand.words.Phrase;
@@ -76,11 +75,7 @@ final class Trapezoid implements Reducer {
         }
         if (!Double.isNaN(gapFromS)) {
             return new Reduced.Refused(
-                    "log-gaps",
-                    Phrase.of(
-                            "missing.gap",
-                            String.format(Locale.ROOT, "%.6g", gapFromS),
-                            String.format(Locale.ROOT, "%.6g", gapToS)));
+                    "log-gaps", Phrase.of("missing.gap", Phrase.rounded(gapFromS, 6), Phrase.rounded(gapToS, 6)));
         }
         double column = isWhole ? whole.value() : ofColumn.value();
         double minus = ofMinus.value();

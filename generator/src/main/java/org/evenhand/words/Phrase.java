@@ -1,5 +1,8 @@
 package org.evenhand.words;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -27,6 +30,12 @@ public record Phrase(String key, List<Object> arguments) {
     /** A message with its arguments. */
     public static Phrase of(String key, Object... arguments) {
         return new Phrase(key, Arrays.asList(arguments));
+    }
+
+    /** A number as an argument: rounded to so many significant digits, without zeros at its end. */
+    public static String rounded(double value, int digits) {
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /** In a language. */
