@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  */
 public record Phrase(String key, List<Object> arguments) {
 
-    private static final Pattern NUMBER = Pattern.compile("[-\u2212]?\\d+\\.\\d+(e[-+]?\\d+)?( .*)?");
+    private static final Pattern NUMBER = Pattern.compile("\\A[-\u2212]?+\\d++\\.\\d++(e[-+]?+\\d++)?+( .*+)?+");
 
     /** @throws IllegalArgumentException if an argument is neither text nor phrase */
     public Phrase {
