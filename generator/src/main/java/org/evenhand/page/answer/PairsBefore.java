@@ -32,11 +32,12 @@ final class PairsBefore {
 
     /** @param first and second name the level of an answer each */
     ComparedPair of(Answer first, String firstLevel, Answer second, String secondLevel, Supplier<ComparedPair> judge) {
-        String studies = before.key(first.checked()) + " " + before.key(second.checked());
-        if (studies.isBlank()) {
+        String firstKey = before.key(first.checked());
+        String secondKey = before.key(second.checked());
+        if (firstKey.isEmpty() || secondKey.isEmpty()) {
             return judge.get();
         }
-        String name = studies + " " + List.of(firstLevel, secondLevel);
+        String name = firstKey + " " + secondKey + " " + List.of(firstLevel, secondLevel);
         ComparedPair pair = known.get(name);
         ComparedPair made = pair == null ? judge.get() : pair;
         now.put(name, made);
