@@ -92,7 +92,7 @@ public final class Checker {
 
     /** Those of the language that a folder publishes in. */
     static Words words(ResultsFolder folder) {
-        return folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
+        return Words.of(folder.publication());
     }
 
     private static void apply(StudyView view, boolean withVerdicts, List<Finding> findings) {

@@ -112,10 +112,7 @@ public final class Pairing {
             }
         }
         StudyEvidence evidence = Comparer.evidence(
-                study(first, second, factor, plan, labels),
-                runs,
-                folder.methods(),
-                folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english));
+                study(first, second, factor, plan, labels), runs, folder.methods(), Words.of(folder.publication()));
         List<Finding> findings = findings(new StudyView(
                 folder,
                 evidence,

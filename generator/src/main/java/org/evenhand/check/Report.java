@@ -36,7 +36,7 @@ public final class Report {
     Report(RuleFacts facts, Optional<Publication> publication) {
         this.facts = facts;
         this.publication = publication;
-        this.words = publication.map(p -> Words.in(p.language())).orElseGet(Words::english);
+        this.words = Words.of(publication);
     }
 
     /** The words of the language that the findings are written in: that of the publication. */

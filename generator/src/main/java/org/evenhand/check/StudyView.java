@@ -48,7 +48,7 @@ public record StudyView(
 
     /** The figures that read otherwise than in the former publication. */
     public List<MovedFigures.Moved> movedFigures() {
-        Words words = folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
+        Words words = Words.of(folder.publication());
         return former.map(f -> MovedFigures.of(evidence, f, verdict, words)).orElse(List.of());
     }
 

@@ -45,7 +45,7 @@ public final class Comparer {
      */
     public static SortedMap<String, StudyEvidence> compare(ResultsFolder folder, Measurements measured) {
         Comparer comparer = new Comparer(folder, measured);
-        Words words = folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
+        Words words = Words.of(folder.publication());
         SortedMap<String, StudyEvidence> result = new TreeMap<>();
         folder.studies()
                 .forEach((id, study) -> result.put(id, evidence(study, comparer.runs(study), folder.methods(), words)));

@@ -73,7 +73,7 @@ record MeasuredBefore(Cache cache, ResultsFolder folder, Path root) {
 
     /** What is wrong with a log is told in the language of the publication. */
     private Words words() {
-        return folder.publication().map(p -> Words.in(p.language())).orElseGet(Words::english);
+        return Words.of(folder.publication());
     }
 
     /** Nothing for a run without a log, which takes no time, and for one whose log cannot be read. */

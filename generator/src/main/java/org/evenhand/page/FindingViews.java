@@ -91,7 +91,7 @@ public final class FindingViews {
     public static String told(List<Finding> ofOneRule, Words words) {
         Finding first = ofOneRule.get(0);
         long others = ofOneRule.stream().map(Finding::message).distinct().count() - 1;
-        String waived = first.outcome() == Outcome.WAIVED ? " " + words.say("finding.waived") : "";
+        String waived = first.outcome() == Outcome.WAIVED ? " " + words.say("page.waived") : "";
         String more = others == 0 ? "" : " " + words.say("finding.more", others, words.inWords((int) others));
         return Sentence.of(first.message()) + waived + more;
     }

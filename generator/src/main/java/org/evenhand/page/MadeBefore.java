@@ -3,8 +3,11 @@ package org.evenhand.page;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.evenhand.cache.Cache;
@@ -29,16 +32,22 @@ public final class MadeBefore {
 
     private final Cache cache;
     private final PageContext context;
-    private final Map<String, String> templates;
-    private final SortedMap<String, String> common;
+    /** A key of what all pages are made from. */
+    private final String common;
+
     private final Map<String, String> keys = new ConcurrentHashMap<>();
 
     MadeBefore(Cache cache, PageContext context) {
         this.cache = cache;
         this.context = context;
-        this.templates = cache.keepsNothing() ? Map.of() : context.templates().overriding();
-        this.common = new TreeMap<>(context.checked().folder().digests());
-        common.subMap(STUDIES, STUDIES_END).clear();
+        this.common = cache.keepsNothing() ? "" : common(cache, context);
+    }
+
+    private static String common(Cache cache, PageContext context) {
+        SortedMap<String, String> files =
+                new TreeMap<>(context.checked().folder().digests());
+        files.subMap(STUDIES, STUDIES_END).clear();
+        return cache.key("pages", context.generator(), context.templates().overriding(), files);
     }
 
     /** What was made, as the cache keeps it. */
@@ -55,16 +64,17 @@ public final class MadeBefore {
     }
 
     private List<Object> from(CheckedStudy study) {
-        SortedMap<String, String> files =
-                new TreeMap<>(filesOf(study.evidence().study().id()));
+        SortedSet<String> owners = new TreeSet<>(Set.of(study.evidence().study().id()));
         SortedMap<String, String> logs = new TreeMap<>();
         for (LevelRun run : study.evidence().runs()) {
             String owner = run.run().study();
-            files.putAll(filesOf(owner));
+            owners.add(owner);
             run.measured()
                     .sha256()
                     .ifPresent(sha256 -> logs.put(owner + "/" + run.run().id(), sha256));
         }
+        SortedMap<String, String> files = new TreeMap<>();
+        owners.forEach(owner -> files.putAll(filesOf(owner)));
         return List.of(
                 files,
                 logs,
@@ -75,7 +85,7 @@ public final class MadeBefore {
     }
 
     private String key(String page, List<Object> from) {
-        return cache.key("page", page, context.generator(), templates, common, from);
+        return cache.key("page", page, common, from);
     }
 
     /** The page of a study. */

@@ -48,7 +48,7 @@ final class ComparisonFigures {
             String n = r.numbers().pairs()
                     ? "n = " + words.say("figure.count-pair", r.numbers().level())
                     : words.say(
-                            "sentence.n-and",
+                            "figure.n-and",
                             r.numbers().level(),
                             r.numbers().against(),
                             plural(r.numbers().counts()));

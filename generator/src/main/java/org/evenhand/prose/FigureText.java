@@ -42,7 +42,7 @@ final class FigureText {
     /** The text of a link that the author left empty. */
     String of(Evidence evidence, Form form) {
         if (evidence.isRefused()) {
-            return words.say("sentence.not-comparable");
+            return words.say("quote.not-comparable");
         }
         if (form == Form.WORDS) {
             return cautious(evidence);
@@ -86,17 +86,17 @@ final class FigureText {
             case DIFFERS -> words.say("sentence.differs");
             case SAME_WITHIN_MARGIN ->
                 words.say(
-                        evidence.differs() ? "sentence.within-margin" : "sentence.same",
+                        evidence.differs() ? "sentence.within-margin" : "quote.same",
                         evidence.margin().orElseGet(() -> words.say("sentence.the-margin")));
             case NOT_SHOWN -> words.say("sentence.not-shown");
-            case NOT_COMPARABLE -> words.say("sentence.not-comparable");
+            case NOT_COMPARABLE -> words.say("quote.not-comparable");
         };
     }
 
     /** The figure and what is known of it, for messages. */
     String computed(Evidence evidence) {
         if (evidence.isRefused()) {
-            return words.say("sentence.not-comparable");
+            return words.say("quote.not-comparable");
         }
         if (!evidence.words().isEmpty()) {
             return evidence.words();
@@ -132,7 +132,7 @@ final class FigureText {
         }
         return figure.high().isPresent()
                 ? words.say(
-                        "sentence.less-than", number(figure.high().getAsDouble(), decimals, figure.unit(), difference))
+                        "figure.less-than", number(figure.high().getAsDouble(), decimals, figure.unit(), difference))
                 : words.say("sentence.not-known");
     }
 
@@ -216,7 +216,7 @@ final class FigureText {
     private String share(Evidence evidence) {
         Evidence.Count count = evidence.count();
         Figure percent = evidence.figure().scaled(100, 0, PERCENT);
-        String of = words.say("sentence.count", count.successes(), count.total());
+        String of = words.say("quote.of", count.successes(), count.total());
         return percent.hasInterval() ? of + interval(percent, percentDecimals(percent), false) : of;
     }
 
@@ -253,9 +253,9 @@ final class FigureText {
                                 "sentence.within",
                                 changeThan(evidence),
                                 evidence.margin().orElse(""))
-                        : words.say("sentence.same", evidence.margin().orElse(""));
+                        : words.say("quote.same", evidence.margin().orElse(""));
             case NOT_SHOWN -> words.say("sentence.none-shown");
-            case NOT_COMPARABLE -> words.say("sentence.not-comparable");
+            case NOT_COMPARABLE -> words.say("quote.not-comparable");
         };
     }
 

@@ -65,7 +65,7 @@ final class LevelFigures {
         }
         String words = value instanceof RunValue.Noted noted
                 ? Judgement.of(noted.reading(), language)
-                : language.say("sentence.no-value");
+                : language.say("figure.no-value");
         return evidence(folder, study, target, Kind.RUN, id, Figure.none(measurand.unit()), run.level(), n, words);
     }
 
@@ -110,7 +110,7 @@ final class LevelFigures {
     /** Values that are only known to be larger are never averaged, so that there is no number to write. */
     private static String censored(LevelSummary summary, FigureText text) {
         if (summary.n() == 0) {
-            return text.words().say("sentence.no-value");
+            return text.words().say("figure.no-value");
         }
         if (summary.censored() == 0) {
             return "";
@@ -135,6 +135,6 @@ final class LevelFigures {
                 .filter(e -> e.getValue() > 0)
                 .map(e -> language.say("sentence.word", Judgement.of(e.getKey(), language), e.getValue(), total))
                 .toList();
-        return given.isEmpty() ? language.say("sentence.no-value") : String.join(", ", given);
+        return given.isEmpty() ? language.say("figure.no-value") : String.join(", ", given);
     }
 }

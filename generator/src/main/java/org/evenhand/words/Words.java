@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import org.evenhand.model.Publication;
 
 /**
  * What the program says in one language: messages by key, and how the language writes numbers, days, lists and quotations.
@@ -43,6 +45,11 @@ public final class Words {
     /** The words of English. */
     public static Words english() {
         return in("en");
+    }
+
+    /** Those of the language of a publication; English where it could not be read. */
+    public static Words of(Optional<Publication> publication) {
+        return publication.map(p -> in(p.language())).orElseGet(Words::english);
     }
 
     /** The tag of the language: one of {@link #LANGUAGES}. */

@@ -97,7 +97,7 @@ public final class AmbientRange implements Rule {
                     range.highest().in(Ambient.CELSIUS),
                     new Limit(
                             report.say(
-                                    "rule-origin.range",
+                                    "figure.range",
                                     range.lowest().toString(),
                                     range.highest().toString()),
                             report.ofMethod(method))));

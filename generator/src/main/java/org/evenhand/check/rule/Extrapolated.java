@@ -56,7 +56,7 @@ public final class Extrapolated implements Rule {
                 report.at(mention.place(), study.subject())
                         .against(report.limit(
                                 report.say(
-                                        "rule-origin.range",
+                                        "figure.range",
                                         Report.number(lowest),
                                         Report.number(highest) + " " + unit.symbol()),
                                 "range-tested"))

@@ -73,6 +73,6 @@ final class ChartFiles {
                 .findFirst()
                 .map(worst -> all.size() > 1
                         ? answer.words().say("chart.caveat-more", worst, all.size() - 1)
-                        : answer.words().say("chart.caveat", worst));
+                        : answer.words().say("quote.caveat", worst));
     }
 }

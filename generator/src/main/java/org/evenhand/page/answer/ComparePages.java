@@ -102,7 +102,7 @@ public final class ComparePages {
                 context.frames()
                         .of(
                                 Address.COMPARE,
-                                context.words().say("pairing.title"),
+                                context.words().say("page.compare"),
                                 context.words().say("pairing.about")),
                 measurands);
         sink.put(Address.COMPARE, context.render("compare", page));
@@ -232,7 +232,7 @@ public final class ComparePages {
     }
 
     private String subject(Standing first, Standing second) {
-        return words.say("pairing.against", name(first, second), name(second, first));
+        return words.say("chart.against", name(first, second), name(second, first));
     }
 
     private static String name(Standing of, Standing beside) {

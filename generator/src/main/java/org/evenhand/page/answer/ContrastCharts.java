@@ -151,8 +151,8 @@ final class ContrastCharts {
                                         ? r.estimate().orElseThrow() - 1
                                         : r.estimate().orElseThrow());
             case SAME_WITHIN_MARGIN -> answer.words().say("chart.same-within", new Verdicts(answer.names()).margin(r));
-            case NOT_SHOWN -> answer.words().say("chart.no-difference");
-            case NOT_COMPARABLE -> answer.words().say("chart.refused");
+            case NOT_SHOWN -> answer.words().say("quote.no-difference");
+            case NOT_COMPARABLE -> answer.words().say("quote.not-comparable");
         };
     }
 }

@@ -44,7 +44,7 @@ final class Grids {
                                 Grid.Column.number(words.say("answer.u-a")),
                                 Grid.Column.number(words.say("answer.u-b")),
                                 Grid.Column.text(words.say("table.origin")),
-                                Grid.Column.text(words.say("table.caveats"))),
+                                Grid.Column.text(words.say("page.caveats"))),
                         table.rows().stream()
                                 .map(r -> List.of(
                                         r.level(),
@@ -76,7 +76,7 @@ final class Grids {
                                 Grid.Column.text(words.say("page.verdict")),
                                 Grid.Column.text(words.say("table.in-words")),
                                 Grid.Column.text(words.say("table.base")),
-                                Grid.Column.text(words.say("table.caveats"))),
+                                Grid.Column.text(words.say("page.caveats"))),
                         table.rows().stream()
                                 .map(r -> List.of(
                                         r.subject(),
@@ -103,7 +103,7 @@ final class Grids {
             columns.add(Grid.Column.number(column.title(), column.unit()));
             columns.add(Grid.Column.number(words.say("table.uncertainty", column.title())));
         }
-        columns.add(Grid.Column.text(words.say("table.caveats")));
+        columns.add(Grid.Column.text(words.say("page.caveats")));
         return new Grid(
                         RUNS,
                         words.say("answer.every-run"),

@@ -27,7 +27,7 @@ final class MethodNotes {
         List<Entry> notes = new ArrayList<>();
         for (Method method : answer.methods()) {
             notes.add(new Entry(
-                    words.say("method-note.test-method"),
+                    words.say("report.method"),
                     List.of(Link.to(
                             words.say("method-note.method-version", method.title(), method.version()),
                             Address.method(method.id()))),

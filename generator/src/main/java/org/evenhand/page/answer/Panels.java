@@ -52,7 +52,7 @@ final class Panels {
                 answer.study().levels().stream().map(answer.names()::level).collect(Collectors.joining("; "));
         return new Setting(
                 answer.study().factor().equals("item")
-                        ? answer.words().say("panel.test-item")
+                        ? answer.words().say("report.item")
                         : Names.label(answer.study().factor()),
                 levels,
                 answer.words().say(answer.study().levels().size() > 1 ? "panel.factor" : "panel.factor-one-level"));
@@ -113,8 +113,8 @@ final class Panels {
     private static String label(Answer answer, String name) {
         Words words = answer.words();
         return switch (name) {
-            case TEST_ITEM -> words.say("panel.test-item");
-            case SPECIMEN -> words.say("panel.specimen");
+            case TEST_ITEM -> words.say("report.item");
+            case SPECIMEN -> words.say("page.specimen");
             case METHOD_VERSION -> words.say("panel.method-version");
             default ->
                 name.endsWith(READ_WITH)
@@ -132,7 +132,7 @@ final class Panels {
             List<Setting> equal,
             List<Setting> differed) {
         Set<String> values = new TreeSet<>(Ids.ORDER);
-        String notStated = answer.words().say("panel.not-stated");
+        String notStated = answer.words().say("record.not-stated");
         byRun.forEach(v -> values.add(v.orElse(notStated)));
         if (values.size() == 1) {
             equal.add(new Setting(

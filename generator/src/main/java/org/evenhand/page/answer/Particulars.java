@@ -58,14 +58,14 @@ final class Particulars {
         verdicts.otherWayRound(r)
                 .ifPresent(o -> entries.add(Entry.of(answer.words().say("particular.other-way"), o)));
         if (r.degreesOfFreedom().isPresent()) {
-            entries.add(Entry.of(words.say("particular.freedom"), Budgets.freedom(r.degreesOfFreedom(), words)));
+            entries.add(Entry.of(words.say("answer.freedom"), Budgets.freedom(r.degreesOfFreedom(), words)));
         }
         if (r.margin().isPresent()) {
             entries.add(Entry.of(words.say("particular.margin"), verdicts.margin(r)));
         }
         r.equivalence()
                 .ifPresent(e -> entries.add(Entry.of(
-                        words.say("particular.interval", "90" + Figures.NO_BREAK_SPACE + "%"),
+                        words.say("answer.interval", "90" + Figures.NO_BREAK_SPACE + "%"),
                         Written.of(
                                         r.estimate(),
                                         java.util.Optional.of(e.interval()),

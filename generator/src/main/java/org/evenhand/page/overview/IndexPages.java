@@ -107,13 +107,10 @@ public final class IndexPages {
                 .distinct()
                 .count();
         return List.of(
-                new Entry(
-                        words.say("overview.questions"),
-                        List.of(Link.plain(Integer.toString(questions.size()))),
-                        stand),
+                new Entry(words.say("page.questions"), List.of(Link.plain(Integer.toString(questions.size()))), stand),
                 Entry.of(words.say("overview.runs"), Long.toString(runs)),
-                Entry.of(words.say("overview.specimens"), Long.toString(specimens)),
-                Entry.of(words.say("overview.caveats"), Link.to(Long.toString(caveats()), Address.CAVEATS)));
+                Entry.of(words.say("record.specimens"), Long.toString(specimens)),
+                Entry.of(words.say("page.caveats"), Link.to(Long.toString(caveats()), Address.CAVEATS)));
     }
 
     /** Those of the checks and the authors' own, each once. */
@@ -209,7 +206,7 @@ public final class IndexPages {
                         "overview.item-runs",
                         item.kind(),
                         Counting.of(item.specimens().size(), "specimen", words),
-                        runs == 0 ? words.say("overview.no-run") : Counting.of(runs, "run", words))));
+                        runs == 0 ? words.say("record.no-run") : Counting.of(runs, "run", words))));
     }
 
     private Listed listed(Method method) {
